@@ -1,0 +1,16 @@
+package fairflame.catalog;
+
+import java.math.BigDecimal;
+import java.util.Set;
+
+/**
+ * Work that opens the way, done once a visit however many tasks need it.
+ *
+ * @param hours standard hours
+ * @param needs ids of steps that it pulls in
+ */
+public record AccessStep(String id, String title, BigDecimal hours, Set<String> needs, String source) {
+    public AccessStep {
+        needs = Set.copyOf(needs);
+    }
+}

@@ -1,0 +1,55 @@
+package fairflame.catalog;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A labour task with its standard time.
+ *
+ * @param id such as {@code R03}
+ * @param title exact words for the trade
+ * @param plain plain words for the customer
+ * @param times own time without access
+ * @param access ids of access steps
+ * @param needs parts and consumables by role
+ * @param tests letters of the tests after the repair, A to K
+ * @param trades who may do it, every one of them needed
+ * @param permitClass key of the permit table in a jurisdiction: {@code minor-part}, {@code gas-valve},
+ *     {@code gas-piping}, {@code heater}, {@code vent}, {@code electrical}, {@code none}
+ * @param notes ids of the notes it always prints, such as {@code N-WATERSRC}
+ * @param conflicts ids of tasks that may not stand beside it
+ * @param skills what the person must be trained in, in words
+ * @param warranty key of the warranty text
+ * @param source of times and rules
+ */
+public record Task(
+        String id,
+        String title,
+        String plain,
+        List<StandardTime> times,
+        Set<String> access,
+        List<PartNeed> needs,
+        Set<String> tests,
+        Set<Trade> trades,
+        String permitClass,
+        Set<String> notes,
+        Set<String> conflicts,
+        List<String> skills,
+        String warranty,
+        String source) {
+    public Task {
+        times = List.copyOf(times);
+        access = Set.copyOf(access);
+        needs = List.copyOf(needs);
+        tests = Set.copyOf(tests);
+        trades = Set.copyOf(trades);
+        notes = Set.copyOf(notes);
+        conflicts = Set.copyOf(conflicts);
+        skills = List.copyOf(skills);
+    }
+
+    /** Gas piping or a gas valve: the permit and licensed-gas-fitter notes always print. */
+    public boolean regulatedGas() {
+        return trades.contains(Trade.GAS_FITTER);
+    }
+}
