@@ -1,5 +1,6 @@
 package fairflame.invoice;
 
+import fairflame.catalog.TaxRule;
 import fairflame.quote.Line;
 import fairflame.quote.Party;
 import fairflame.quote.Totals;
@@ -9,21 +10,30 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /**
- * An invoice made from a sealed revision. Never edited.
+ * An invoice or credit note made from a sealed revision. Never edited. A credit note carries negative quantities and
+ * amounts, so that invoice and full credit add up to nothing.
  *
  * @param number gapless in its series and year, such as {@code I-2026-0001}
+ * @param corrects number of the invoice that a credit note corrects; empty for an invoice
+ * @param supplied day on which the work was done
  * @param seal chain value of the sealed revision it was made from
+ * @param changeOrders numbers of the signed change orders in it, in order
+ * @param taxRule the tax rule of the signed quote
  * @param complete true when the work may be called complete
  * @param payments received up to now; the deposit is one of them
  */
 public record Invoice(
         String number,
+        Kind kind,
+        String corrects,
         LocalDate issued,
+        LocalDate supplied,
         LocalDate due,
         CurrencyUnit currency,
         String quote,
         int revision,
         String seal,
+        List<String> changeOrders,
         Party seller,
         String sellerLicence,
         Party customer,
@@ -31,11 +41,13 @@ public record Invoice(
         String title,
         List<Line> lines,
         Totals totals,
+        TaxRule taxRule,
         boolean complete,
         Completion completion,
         List<String> notes,
         List<Payment> payments) {
     public Invoice {
+        changeOrders = List.copyOf(changeOrders);
         lines = List.copyOf(lines);
         notes = List.copyOf(notes);
         payments = List.copyOf(payments);
@@ -49,5 +61,15 @@ public record Invoice(
     /** Total less payments. */
     public Money balance() {
         return totals.total().minus(paid());
+    }
+
+    /** Which paper it is. */
+    public enum Kind {
+        /** All that was agreed. */
+        FULL,
+        /** A part of it, after work done so far. */
+        PART,
+        /** Takes back an invoice or a part of one. */
+        CREDIT
     }
 }

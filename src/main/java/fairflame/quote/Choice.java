@@ -1,5 +1,7 @@
 package fairflame.quote;
 
+import fairflame.Refusal;
+import fairflame.money.Amounts;
 import java.math.BigDecimal;
 import java.util.List;
 import org.joda.money.Money;
@@ -7,7 +9,9 @@ import org.joda.money.Money;
 /**
  * One priced choice.
  *
- * @param hours labour hours as billed, with their basis in the labour line
+ * @param work what is done, task by task; empty for a diagnosis only
+ * @param duties what the law of the place asks of this work
+ * @param hours labour hours as billed, with their basis in the labour lines
  * @param deposit asked at signing, never above the cap of the place
  * @param arithmetic decision arithmetic in plain sentences with its assumptions; empty for none
  */
@@ -17,6 +21,8 @@ public record Choice(
         String plain,
         boolean suggested,
         String leavesUnfixed,
+        List<Work> work,
+        Duties duties,
         BigDecimal hours,
         List<Line> lines,
         Totals totals,
@@ -25,9 +31,31 @@ public record Choice(
         List<Note> notes,
         List<String> arithmetic) {
     public Choice {
+        work = List.copyOf(work);
         lines = List.copyOf(lines);
         tests = List.copyOf(tests);
         notes = List.copyOf(notes);
         arithmetic = List.copyOf(arithmetic);
+        refuseUnlessSumOf(lines, totals);
+        if (totals.total().isNegative()) {
+            throw Refusal.outOfRange("total of a choice", totals.total(), "zero or more");
+        }
+        if (deposit.isNegative() || deposit.isGreaterThan(totals.total())) {
+            throw Refusal.outOfRange("deposit", deposit, "0.00 to the total, " + totals.total());
+        }
+    }
+
+    private static void refuseUnlessSumOf(List<Line> lines, Totals totals) {
+        var currency = totals.total().getCurrencyUnit();
+        var net = Amounts.sum(currency, lines.stream().map(Line::net).toList());
+        if (!net.equals(totals.subtotal())) {
+            throw Refusal.notAllowed(
+                    "subtotal", totals.subtotal(), net + ", the sum of the lines (EN 16931, BR-CO-10)");
+        }
+        var discount = Amounts.sum(currency, lines.stream().map(Line::discount).toList());
+        if (!discount.equals(totals.discount())) {
+            throw Refusal.notAllowed(
+                    "discount", totals.discount(), discount + ", the sum of the lines' shares (EN 16931, BR-CO-11)");
+        }
     }
 }

@@ -14,6 +14,7 @@ import org.joda.money.CurrencyUnit;
  * @param validUntil last day on which it may be signed
  * @param heater what the plate says, in words
  * @param place name of the jurisdiction
+ * @param rules the rules of the place that the quote was made under, for change orders, invoices and credits
  * @param assumed sentences for everything that was assumed because the place or a value is unknown
  * @param notes notes of the whole quote, the boxed ones first
  * @param terms printed terms
@@ -33,6 +34,7 @@ public record Quote(
         Party site,
         String heater,
         String place,
+        PlaceRules rules,
         FindingSheet finding,
         List<Choice> choices,
         List<Note> notes,

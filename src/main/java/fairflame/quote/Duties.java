@@ -1,0 +1,15 @@
+package fairflame.quote;
+
+import fairflame.catalog.PermitNeed;
+
+/**
+ * What the law of the place asks of a choice before its work counts as complete.
+ *
+ * @param regulatedGas whether gas piping or a gas valve is worked on: a licensed gas fitter, named with the licence
+ * @param permit the strictest need for a permit of all its tasks
+ * @param pressureTest whether new gas piping has to be pressure-tested
+ */
+public record Duties(boolean regulatedGas, PermitNeed permit, boolean pressureTest) {
+    /** Nothing beyond the trade's own tests. */
+    public static final Duties NONE = new Duties(false, PermitNeed.NO, false);
+}

@@ -1,0 +1,20 @@
+package fairflame.quote;
+
+import fairflame.catalog.Trade;
+import java.util.Set;
+
+/**
+ * One task of a choice as the paper lists it.
+ *
+ * @param task id of the catalog task
+ * @param title exact words for the trade
+ * @param plain plain words for the customer
+ * @param cause id of the cause that it mends
+ * @param reason why it is in the choice, one sentence
+ * @param trades who has to do it in this place
+ */
+public record Work(String task, String title, String plain, String cause, String reason, Set<Trade> trades) {
+    public Work {
+        trades = Set.copyOf(trades);
+    }
+}
