@@ -1,5 +1,6 @@
 package fairflame.visit;
 
+import fairflame.Refusal;
 import fairflame.diagnosis.CaseFile;
 import fairflame.quote.Party;
 import java.time.LocalDate;
@@ -11,7 +12,8 @@ import java.util.Optional;
  * @param id unique in the shop, such as {@code V-2026-0001}
  * @param on day of the visit
  * @param technician who took the readings
- * @param site where the heater stands
+ * @param customer may still be missing while readings are taken; a quote needs it
+ * @param site where the heater stands, when it is not the customer's own address
  * @param jurisdiction id of the place's profile
  * @param file complaint, plate, gates, readings, leads and releases
  * @param layout JSON text of the gas line's layout, when it was drawn
@@ -22,10 +24,21 @@ public record VisitRecord(
         String id,
         LocalDate on,
         String technician,
-        Party customer,
-        Party site,
+        Optional<Party> customer,
+        Optional<Party> site,
         String jurisdiction,
         CaseFile file,
         Optional<String> layout,
         PriceTerms terms,
-        String json) {}
+        String json) {
+    /** The customer; refused when the visit has none yet. */
+    public Party customerOnPaper() {
+        return customer.orElseThrow(
+                () -> Refusal.missing("customer of visit " + id, "name and address, before a quote is made"));
+    }
+
+    /** Where the heater stands: the site, or the customer's own address. */
+    public Party siteOnPaper() {
+        return site.orElseGet(this::customerOnPaper);
+    }
+}

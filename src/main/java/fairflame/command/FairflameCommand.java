@@ -1,0 +1,33 @@
+package fairflame.command;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The root: without a subcommand it prints the help. */
+@Command(
+        name = "fairflame",
+        mixinStandardHelpOptions = true,
+        version = "fairflame 0.1.0",
+        description = "From the readings at a gas pool heater to a priced, signed repair and an invoice.",
+        footerHeading = "%nExit codes:%n",
+        footer = {
+            "  0  done",
+            "  1  the input was refused; the message names file, field, value and what is allowed",
+            "  2  the command line itself is wrong",
+            "  3  stop-work: dangerous evidence, no price may be made",
+            "",
+            "This program advises a trained technician. Local code, the permit office and the licensed professional decide."
+        },
+        subcommands = {})
+final class FairflameCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+        return 0;
+    }
+}
