@@ -54,7 +54,7 @@ public final class CommandFace {
             var option = problem.getArgSpec() == null ? "argument" : name(problem.getArgSpec());
             return refused(line, refusal.at(option));
         }
-        line.getErr().println(oneLine(problem.getMessage()));
+        line.getErr().println(oneLine(String.valueOf(problem.getMessage())));
         line.getErr().println("Try: " + line.getCommandSpec().qualifiedName() + " --help");
         return CommandLine.ExitCode.USAGE;
     }
