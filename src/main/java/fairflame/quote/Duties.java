@@ -10,6 +10,9 @@ import fairflame.catalog.PermitNeed;
  * @param pressureTest whether new gas piping has to be pressure-tested
  */
 public record Duties(boolean regulatedGas, PermitNeed permit, boolean pressureTest) {
+    /** The letter of the pressure test among the tests of a scope. */
+    public static final String PRESSURE_TEST = "P";
+
     /** Nothing beyond the trade's own tests. */
     public static final Duties NONE = new Duties(false, PermitNeed.NO, false);
 }
