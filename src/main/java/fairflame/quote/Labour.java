@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -70,7 +71,7 @@ public final class Labour {
                 .orElseThrow(() -> Refusal.missing("hourly rate of the service technician", "an amount of money"));
     }
 
-    private void addOwn(TreeMap<Money, Group> groups, ScopedTask scoped, Set<String> conditions) {
+    private void addOwn(NavigableMap<Money, Group> groups, ScopedTask scoped, Set<String> conditions) {
         var own = OwnTime.of(scoped);
         var hours = own.hours();
         var words = new StringBuilder(scoped.task().id() + ", " + scoped.task().title() + ": " + own.words());
@@ -89,7 +90,7 @@ public final class Labour {
         groups.computeIfAbsent(rate(scoped), any -> new Group()).add(hours, basis, Crew.of(scoped.task(), place));
     }
 
-    private void addAccess(TreeMap<Money, Group> groups, AccessOnce.Shared shared) {
+    private void addAccess(NavigableMap<Money, Group> groups, AccessOnce.Shared shared) {
         var cheapest = shared.users().stream().map(this::rate).min(Comparator.naturalOrder());
         var step = shared.step();
         var words = step.id() + ", " + step.title() + ": " + OwnTime.plain(step.hours()) + " h, once for "
@@ -98,7 +99,7 @@ public final class Labour {
                 .add(step.hours(), new Basis("access step", words, step.source()));
     }
 
-    private void addHours(TreeMap<Money, Group> groups, Set<String> conditions) {
+    private void addHours(NavigableMap<Money, Group> groups, Set<String> conditions) {
         var rates = shop.rates();
         for (var condition : new TreeSet<>(conditions)) {
             var hours = rates.ownHours().get(condition);

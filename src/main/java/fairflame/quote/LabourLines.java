@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** One line for each hourly rate, and the shop's minimum as a line of its own where the hours stay below it. */
 final class LabourLines {
@@ -61,7 +62,7 @@ final class LabourLines {
         }
     }
 
-    private LinkedHashSet<Basis> reasons(List<ScopedTask> tasks) {
+    private Set<Basis> reasons(List<ScopedTask> tasks) {
         var reasons = new LinkedHashSet<Basis>();
         for (var task : tasks) {
             reasons.addAll(grounds.of(task.cause()));
