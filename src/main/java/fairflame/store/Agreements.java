@@ -1,0 +1,25 @@
+package fairflame.store;
+
+import fairflame.agreement.SignedRevision;
+import java.util.List;
+import java.util.Optional;
+
+/** Signed revisions. Each is stored once and never changes. */
+public interface Agreements {
+    /**
+     * Stores a signed revision at the end of the chain. Doing so again changes nothing. Refused: a quote that is not
+     * stored as it was signed, other content under the same revision, a seal that does not follow the last one.
+     */
+    void add(SignedRevision signed);
+
+    Optional<SignedRevision> find(String quote, int revision);
+
+    /** The signed revision with the highest number. */
+    Optional<SignedRevision> latest(String quote);
+
+    /** All, in the order of the chain. */
+    List<SignedRevision> all();
+
+    /** The stored bytes, for proof. */
+    Optional<byte[]> bytes(String quote, int revision);
+}
