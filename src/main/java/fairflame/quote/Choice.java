@@ -13,6 +13,7 @@ import org.joda.money.Money;
  * @param duties what the law of the place asks of this work
  * @param hours labour hours as billed, with their basis in the labour lines
  * @param deposit asked at signing, never above the cap of the place
+ * @param notes notes that this choice prints besides those of the whole quote, the boxed ones first
  * @param arithmetic decision arithmetic in plain sentences with its assumptions; empty for none
  */
 public record Choice(
@@ -43,6 +44,35 @@ public record Choice(
         if (deposit.isNegative() || deposit.isGreaterThan(totals.total())) {
             throw Refusal.outOfRange("deposit", deposit, "0.00 to the total, " + totals.total());
         }
+    }
+
+    /** The same without these notes. */
+    Choice without(List<Note> printedElsewhere) {
+        return with(
+                notes.stream().filter(note -> !printedElsewhere.contains(note)).toList(), arithmetic);
+    }
+
+    /** The same with decision arithmetic. */
+    Choice told(List<String> sentences) {
+        return with(notes, sentences);
+    }
+
+    private Choice with(List<Note> notes, List<String> arithmetic) {
+        return new Choice(
+                id,
+                title,
+                plain,
+                suggested,
+                leavesUnfixed,
+                work,
+                duties,
+                hours,
+                lines,
+                totals,
+                deposit,
+                tests,
+                notes,
+                arithmetic);
     }
 
     private static void refuseUnlessSumOf(List<Line> lines, Totals totals) {

@@ -1,7 +1,11 @@
 package fairflame.quote;
 
+import fairflame.Refusal;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -16,7 +20,7 @@ import org.joda.money.CurrencyUnit;
  * @param place name of the jurisdiction
  * @param rules the rules of the place that the quote was made under, for change orders, invoices and credits
  * @param assumed sentences for everything that was assumed because the place or a value is unknown
- * @param notes notes of the whole quote, the boxed ones first
+ * @param notes notes that every choice prints, the boxed ones first; {@link #notes(Choice)} gives all that apply
  * @param terms printed terms
  * @param madeFrom names and versions of catalog, knowledge, templates and profile
  */
@@ -47,5 +51,21 @@ public record Quote(
         terms = List.copyOf(terms);
         assumed = List.copyOf(assumed);
         madeFrom = List.copyOf(madeFrom);
+    }
+
+    /** All notes that apply when this choice is taken, the boxed ones first. */
+    public List<Note> notes(Choice choice) {
+        return Stream.concat(notes.stream(), choice.notes().stream())
+                .sorted(Comparator.comparing(note -> !note.boxed()))
+                .toList();
+    }
+
+    /** The choice with this id. */
+    public Choice choice(String id) {
+        return choices.stream()
+                .filter(candidate -> candidate.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> Refusal.unknown(
+                        "choice", id, choices.stream().map(Choice::id).collect(Collectors.joining(", "))));
     }
 }
