@@ -26,7 +26,8 @@ import org.joda.money.Money;
  * @param facts further fields as read, in words, such as burial depth, by field name
  * @param notes note texts of the place that replace the shop's, by note id
  * @param unknown names of the fields that are not known for this place
- * @param source key of the source, or "invented for the demo"
+ * @param sources source of single fields, by field name
+ * @param source source of all other fields, or "invented for the demo"
  */
 public record Jurisdiction(
         String id,
@@ -47,6 +48,7 @@ public record Jurisdiction(
         Map<String, String> facts,
         Map<String, String> notes,
         Set<String> unknown,
+        Map<String, String> sources,
         String source) {
     public Jurisdiction {
         codes = List.copyOf(codes);
@@ -55,6 +57,96 @@ public record Jurisdiction(
         facts = Map.copyOf(facts);
         notes = Map.copyOf(notes);
         unknown = Set.copyOf(unknown);
+        sources = Map.copyOf(sources);
+    }
+
+    /** A place all of whose fields have one source. */
+    public Jurisdiction(
+            String id,
+            String name,
+            List<String> codes,
+            Map<String, PermitNeed> permits,
+            Money permitFee,
+            boolean permitFeeTaxed,
+            Set<Trade> testTap,
+            String gasLicence,
+            String gasLicencePattern,
+            GasTestRule gasTest,
+            TaxRule tax,
+            DepositRule deposit,
+            int validityDays,
+            int cancelDays,
+            boolean cancelAlways,
+            Map<String, String> facts,
+            Map<String, String> notes,
+            Set<String> unknown,
+            String source) {
+        this(
+                id,
+                name,
+                codes,
+                permits,
+                permitFee,
+                permitFeeTaxed,
+                testTap,
+                gasLicence,
+                gasLicencePattern,
+                gasTest,
+                tax,
+                deposit,
+                validityDays,
+                cancelDays,
+                cancelAlways,
+                facts,
+                notes,
+                unknown,
+                Map.of(),
+                source);
+    }
+
+    /**
+     * The most cautious rules, for a place that the shop has no profile for: permit asked or needed, licensed gas
+     * fitter, the strictest test with a witness, notice of the right to cancel, no deposit.
+     *
+     * @param charged the tax and the permit fee, which cannot be assumed
+     */
+    public static Jurisdiction cautious(String id, UnknownPlace charged) {
+        return CautiousPlace.of(id, charged);
+    }
+
+    /** Whether the shop has no profile for this place and everything here is assumed. */
+    public boolean assumed() {
+        return unknown.containsAll(CautiousPlace.FIELDS);
+    }
+
+    /** The source of a field. */
+    public String sourceOf(String field) {
+        return sources.getOrDefault(field, source);
+    }
+
+    /** The same place under a tax rule that somebody states for this visit. */
+    public Jurisdiction withTax(TaxRule stated) {
+        return new Jurisdiction(
+                id,
+                name,
+                codes,
+                permits,
+                permitFee,
+                stated.taxableKinds().contains("permit-fee"),
+                testTap,
+                gasLicence,
+                gasLicencePattern,
+                gasTest,
+                stated,
+                deposit,
+                validityDays,
+                cancelDays,
+                cancelAlways,
+                facts,
+                notes,
+                unknown,
+                sources,
+                source);
     }
 
     /** The need for a permit; a class that the place does not list has to be asked about. */

@@ -16,6 +16,7 @@ import org.joda.money.Money;
  * @param listPrice a fixed selling price that overrides the ladder
  * @param supplier id of the supplier
  * @param warrantyMonths 0 for none
+ * @param preferred taken before the other parts of the same role and size
  * @param source "invented for the demo" or the shop's own
  */
 public record Part(
@@ -29,4 +30,38 @@ public record Part(
         Optional<Money> listPrice,
         String supplier,
         int warrantyMonths,
-        String source) {}
+        boolean preferred,
+        String source) {
+    /** A part that no other of its role and size is held against. */
+    public Part(
+            String number,
+            String role,
+            String size,
+            String description,
+            boolean consumable,
+            String unit,
+            Money cost,
+            Optional<Money> listPrice,
+            String supplier,
+            int warrantyMonths,
+            String source) {
+        this(
+                number,
+                role,
+                size,
+                description,
+                consumable,
+                unit,
+                cost,
+                listPrice,
+                supplier,
+                warrantyMonths,
+                false,
+                source);
+    }
+
+    /** Pipe, wire and tape are cut to length; everything else is sold by the whole unit. */
+    public boolean cutToLength() {
+        return unit.equals("ft");
+    }
+}

@@ -1,6 +1,9 @@
 package fairflame.catalog;
 
+import java.math.BigDecimal;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -20,6 +23,7 @@ import java.util.Set;
  * @param conflicts ids of tasks that may not stand beside it
  * @param skills what the person must be trained in, in words
  * @param warranty key of the warranty text
+ * @param rules sealant of each joint, conditions and conflicts
  * @param source of times and rules
  */
 public record Task(
@@ -36,6 +40,7 @@ public record Task(
         Set<String> conflicts,
         List<String> skills,
         String warranty,
+        TaskRules rules,
         String source) {
     public Task {
         times = List.copyOf(times);
@@ -46,6 +51,84 @@ public record Task(
         notes = Set.copyOf(notes);
         conflicts = Set.copyOf(conflicts);
         skills = List.copyOf(skills);
+    }
+
+    /** A task without joints, conditions or merging rules. */
+    public Task(
+            String id,
+            String title,
+            String plain,
+            List<StandardTime> times,
+            Set<String> access,
+            List<PartNeed> needs,
+            Set<String> tests,
+            Set<Trade> trades,
+            String permitClass,
+            Set<String> notes,
+            Set<String> conflicts,
+            List<String> skills,
+            String warranty,
+            String source) {
+        this(
+                id,
+                title,
+                plain,
+                times,
+                access,
+                needs,
+                tests,
+                trades,
+                permitClass,
+                notes,
+                conflicts,
+                skills,
+                warranty,
+                TaskRules.NONE,
+                source);
+    }
+
+    /**
+     * Own hours without access, conditions or rounding: each standard time by its count.
+     *
+     * @param counts pieces, feet, fittings; what is not counted is 0, {@link Per#JOB} is 1
+     */
+    public BigDecimal ownHours(Map<Per, BigDecimal> counts) {
+        return times.stream()
+                .map(time -> time.hours()
+                        .multiply(
+                                time.per() == Per.JOB
+                                        ? BigDecimal.ONE
+                                        : counts.getOrDefault(time.per(), BigDecimal.ZERO)))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /**
+     * The task as a place sees it: work at a gas test tap is a technician's where the place lets one do it, else the
+     * licensed gas fitter's.
+     */
+    public Task in(Jurisdiction place) {
+        if (!trades.contains(Trade.TEST_TAP)) {
+            return this;
+        }
+        var resolved = new HashSet<>(trades);
+        resolved.remove(Trade.TEST_TAP);
+        resolved.add(place.testTap().contains(Trade.TECHNICIAN) ? Trade.TECHNICIAN : Trade.GAS_FITTER);
+        return new Task(
+                id,
+                title,
+                plain,
+                times,
+                access,
+                needs,
+                tests,
+                resolved,
+                permitClass,
+                notes,
+                conflicts,
+                skills,
+                warranty,
+                rules,
+                source);
     }
 
     /** Gas piping or a gas valve: the permit and licensed-gas-fitter notes always print. */

@@ -20,6 +20,20 @@ public record TaxRule(
         boolean perItem,
         Rounding rounding,
         String source) {
+    /** The kinds of line that a place can tax, in the words of the quote's lines. */
+    public static final List<String> KINDS =
+            List.of("part", "consumable", "labour", "trip", "diagnosis", "permit-fee", "subcontract", "disposal");
+
+    /**
+     * A rule for a place that the catalog does not hold: one rate on every kind of line, so that nothing is left
+     * untaxed by guess.
+     *
+     * @param source who stated the rate
+     */
+    public static TaxRule onEverything(String name, Percent rate, String source) {
+        return new TaxRule(List.of(new Layer(name, rate)), Set.copyOf(KINDS), true, false, Rounding.NEAREST, source);
+    }
+
     public TaxRule {
         layers = List.copyOf(layers);
         taxableKinds = Set.copyOf(taxableKinds);

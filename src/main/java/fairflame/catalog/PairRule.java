@@ -1,0 +1,43 @@
+package fairflame.catalog;
+
+import fairflame.quantity.Resistance;
+import java.util.List;
+
+/**
+ * Two parts that share water, age and place, and when they are renewed together.
+ *
+ * @param task id of the task that renews them, a piece each
+ * @param members the two parts, the one that is renewed first when nothing tells them apart in front
+ * @param damagedBelow leak to the body under this is a failed part
+ * @param dampBelow leak to the body under this, but not failed, is a damp part
+ * @param contactBelow a closed contact under this is good
+ * @param oldAfterYears beyond this age the other part is renewed as well
+ */
+public record PairRule(
+        String id,
+        String task,
+        List<Member> members,
+        Resistance damagedBelow,
+        Resistance dampBelow,
+        Resistance contactBelow,
+        int oldAfterYears,
+        String source) {
+    public PairRule {
+        members = List.copyOf(members);
+    }
+
+    /**
+     * One of the two.
+     *
+     * @param device id of the device and role of its part
+     * @param title in plain words
+     * @param leakChecks ids of the checks that read its leak to the body
+     * @param contactChecks ids of the checks that read its closed contact
+     */
+    public record Member(String device, String title, List<String> leakChecks, List<String> contactChecks) {
+        public Member {
+            leakChecks = List.copyOf(leakChecks);
+            contactChecks = List.copyOf(contactChecks);
+        }
+    }
+}
