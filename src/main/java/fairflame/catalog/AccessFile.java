@@ -16,9 +16,7 @@ final class AccessFile {
 
     static List<AccessStep> read(Map<String, String> files, Problems problems) {
         return problems.attempt(() -> CsvTable.rows(
-                        FileText.in(files, NAME),
-                        List.of("id", "title", "hours", "needs", "always", "source"),
-                        List.of()))
+                        FileText.in(files, NAME), List.of("id", "title", "hours", "needs", "source"), List.of()))
                 .map(rows -> {
                     problems.duplicateRows("access step", "id", rows);
                     var steps = problems.each(rows, AccessFile::step);
@@ -34,7 +32,6 @@ final class AccessFile {
                 row.text("title"),
                 row.decimal("hours", "0.00", "40"),
                 Set.copyOf(row.words("needs")),
-                row.flag("always"),
                 row.text("source"));
     }
 

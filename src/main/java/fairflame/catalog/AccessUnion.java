@@ -12,8 +12,7 @@ public final class AccessUnion {
     private AccessUnion() {}
 
     /**
-     * The steps for these tasks in the order of the shop's list. Tasks without any access, such as office work, need
-     * none, not even the steps that otherwise always belong to a visit.
+     * The steps for these tasks in the order of the shop's list; none for tasks without access, such as office work.
      *
      * @param steps the shop's steps; the ids that tasks and steps name are among them, as the reading of the folder
      *     has made sure
@@ -22,9 +21,6 @@ public final class AccessUnion {
         var wanted = new TreeSet<String>();
         var open = new ArrayDeque<String>();
         tasks.forEach(task -> open.addAll(task.access()));
-        if (!open.isEmpty()) {
-            steps.stream().filter(AccessStep::always).map(AccessStep::id).forEach(open::add);
-        }
         while (!open.isEmpty()) {
             var id = open.remove();
             if (wanted.add(id)) {

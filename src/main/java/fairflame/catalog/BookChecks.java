@@ -57,9 +57,11 @@ final class BookChecks {
         var known = factIds(shop.book());
         for (var condition : conditions) {
             var fact = condition.replaceFirst("^not ", "");
-            if (!known.contains(fact) && !fact.matches("(device|cause):[A-Za-z0-9-]+")) {
+            if (!known.contains(fact) && !fact.matches("(device|cause|material):[A-Za-z0-9-]+")) {
                 problems.add(Refusal.unknown(
-                                "fact", fact, String.join(", ", known) + ", device:ID, cause:ID; not in front of each")
+                                "fact",
+                                fact,
+                                String.join(", ", known) + ", device:ID, cause:ID, material:ID; not in front of each")
                         .at(where));
             }
         }
@@ -68,6 +70,8 @@ final class BookChecks {
     private void check(PairRule pair) {
         var where = PairsFile.NAME + " " + pair.id();
         task(where + ", task", pair.task());
+        var facts = pair.facts();
+        conditions(where + ", facts", List.of(facts.sameWater(), facts.sameBatch(), facts.waterStopped()));
         for (var member : pair.members()) {
             if (!shop.serves(member.device())) {
                 problems.add(Refusal.unknown("role", member.device(), "a role in parts.csv")

@@ -11,7 +11,8 @@ import java.util.List;
  * @param damagedBelow leak to the body under this is a failed part
  * @param dampBelow leak to the body under this, but not failed, is a damp part
  * @param contactBelow a closed contact under this is good
- * @param oldAfterYears beyond this age the other part is renewed as well
+ * @param age from when on the other part is renewed as well
+ * @param facts ids of the facts that decide beside the readings
  */
 public record PairRule(
         String id,
@@ -20,11 +21,33 @@ public record PairRule(
         Resistance damagedBelow,
         Resistance dampBelow,
         Resistance contactBelow,
-        int oldAfterYears,
+        Age age,
+        Circumstances facts,
         String source) {
     public PairRule {
         members = List.copyOf(members);
     }
+
+    /**
+     * The age of the parts.
+     *
+     * @param oldAfterYears beyond this age the other part is renewed as well
+     * @param checks ids of the checks that tell the age; without an answer the heater's age counts
+     */
+    public record Age(int oldAfterYears, List<String> checks) {
+        public Age {
+            checks = List.copyOf(checks);
+        }
+    }
+
+    /**
+     * Ids of facts.
+     *
+     * @param sameWater the same water reached both
+     * @param sameBatch both are of one batch and place
+     * @param waterStopped the way of the water is found and stopped
+     */
+    public record Circumstances(String sameWater, String sameBatch, String waterStopped) {}
 
     /**
      * One of the two.

@@ -18,7 +18,7 @@ final class PairsFile {
     }
 
     private static PairRule pair(YamlEntry entry) {
-        entry.only("id", "task", "members", "damagedBelow", "dampBelow", "contactBelow", "oldAfterYears", "source");
+        entry.only("id", "task", "members", "damagedBelow", "dampBelow", "contactBelow", "age", "facts", "source");
         var members = entry.items("members").stream().map(PairsFile::member).toList();
         if (members.size() != 2) {
             throw Refusal.malformed("pair with members", members.size(), "two members")
@@ -31,13 +31,22 @@ final class PairsFile {
                 entry.read("damagedBelow", Resistance::parse),
                 entry.read("dampBelow", Resistance::parse),
                 entry.read("contactBelow", Resistance::parse),
-                entry.read("oldAfterYears", text -> Fields.whole(text, 0, 50)),
+                age(entry.field("age").only("oldAfterYears", "checks")),
+                circumstances(entry.field("facts").only("sameWater", "sameBatch", "waterStopped")),
                 entry.text("source"));
         if (rule.damagedBelow().compareTo(rule.dampBelow()) > 0) {
             throw Refusal.notAllowed("damagedBelow", entry.text("damagedBelow"), "not above dampBelow")
                     .at(entry.where());
         }
         return rule;
+    }
+
+    private static PairRule.Age age(YamlEntry entry) {
+        return new PairRule.Age(entry.read("oldAfterYears", text -> Fields.whole(text, 0, 50)), entry.texts("checks"));
+    }
+
+    private static PairRule.Circumstances circumstances(YamlEntry entry) {
+        return new PairRule.Circumstances(entry.text("sameWater"), entry.text("sameBatch"), entry.text("waterStopped"));
     }
 
     private static PairRule.Member member(YamlEntry entry) {

@@ -26,12 +26,14 @@ public record RepairBook(
 
     /**
      * Facts that the program works out by itself, with what they say. A condition may also name
-     * {@code device:high-limit-switch} (the finding names the device) and {@code cause:LD01} (the cause is settled).
+     * {@code device:high-limit-switch} (the finding names the device), {@code cause:LD01} (the cause is settled) and
+     * {@code material:csst} (the sized line is of it).
      */
     public static final Map<String, String> WORKED_OUT = Map.of(
             "pair-by-rule", "both parts of the pair are damaged, or one is damaged and the other damp",
             "pair-recommended", "the other part of the pair is old, of the same batch or not proved good",
             "single-allowed", "the other part of the pair is proved dry and good and the water is stopped",
+            "switch-dry", "the switch measures dry to its body",
             "pipe-sized", "the new gas line has a sizing record",
             "cause-named", "what caused the damage is settled or named in a licensed release",
             "released", "a licensed person has released the danger in writing",
