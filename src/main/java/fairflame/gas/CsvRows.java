@@ -67,6 +67,15 @@ final class CsvRows {
             return text;
         }
 
+        boolean yes(String column) {
+            return switch (text(column)) {
+                case "yes" -> true;
+                case "no" -> false;
+                default ->
+                    throw Refusal.unknown(column, text(column), "yes, no").at(place);
+            };
+        }
+
         /** A plain number above zero. */
         double positive(String column) {
             var text = text(column);

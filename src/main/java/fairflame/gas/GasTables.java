@@ -32,13 +32,15 @@ public final class GasTables {
             "gravity.csv");
 
     private final List<CapacityTable> tables;
-    private final Map<Pipe, Double> bores;
+    private final Map<Pipe, Bore> bores;
     private final FittingBook fittings;
     private final NavigableMap<Double, Double> gravity;
 
+    private record Bore(double inches, boolean offered) {}
+
     private GasTables(
             List<CapacityTable> tables,
-            Map<Pipe, Double> bores,
+            Map<Pipe, Bore> bores,
             FittingBook fittings,
             NavigableMap<Double, Double> gravity) {
         this.tables = List.copyOf(tables);
@@ -93,13 +95,13 @@ public final class GasTables {
                 .orElseThrow(() -> Refusal.missing("file " + name, "a CSV file of that name"));
     }
 
-    private static Map<Pipe, Double> bores(String csv) {
-        var bores = new LinkedHashMap<Pipe, Double>();
-        for (var row : CsvRows.read("bores.csv", csv, "material", "size", "inside_diameter_in", "source")) {
+    private static Map<Pipe, Bore> bores(String csv) {
+        var bores = new LinkedHashMap<Pipe, Bore>();
+        for (var row : CsvRows.read("bores.csv", csv, "material", "size", "inside_diameter_in", "offered", "source")) {
             row.text("source");
             bores.put(
                     new Pipe(Material.parse(row.text("material")), row.text("size")),
-                    row.positive("inside_diameter_in"));
+                    new Bore(row.positive("inside_diameter_in"), row.yes("offered")));
         }
         return Map.copyOf(bores);
     }
@@ -196,18 +198,26 @@ public final class GasTables {
                 .toList();
     }
 
+    /** The sizes that sizing may choose, the narrowest first. */
+    public List<Pipe> offered(Material material) {
+        return sizes(material).stream()
+                .filter(pipe ->
+                        Optional.ofNullable(bores.get(pipe)).map(Bore::offered).orElse(true))
+                .toList();
+    }
+
     private double width(Pipe pipe) {
         return bore(pipe).map(Length::inches).orElseGet(() -> Double.parseDouble(pipe.size()));
     }
 
     /** The inside diameter; none for CSST. */
     public Optional<Length> bore(Pipe pipe) {
-        return Optional.ofNullable(bores.get(pipe)).map(Length::ofInches);
+        return Optional.ofNullable(bores.get(pipe)).map(bore -> Length.ofInches(bore.inches()));
     }
 
     /** Fittings as feet of this pipe, by name and number. */
     public Length equivalentLength(Pipe pipe, Map<String, Integer> counts) {
-        return fittings.equivalent(pipe, Optional.ofNullable(bores.get(pipe)), counts);
+        return fittings.equivalent(pipe, Optional.ofNullable(bores.get(pipe)).map(Bore::inches), counts);
     }
 
     /** A fitting as said in a sentence; an unknown one is refused. */
