@@ -1,0 +1,14 @@
+package fairflame.document.page;
+
+/** A drawing as a block; never broken. */
+public record Picture(Drawing drawing) implements Block {
+    @Override
+    public double height(double width) {
+        return drawing.height(width);
+    }
+
+    @Override
+    public void draw(Pen pen, Place place) {
+        pen.picture(drawing.told(), () -> drawing.draw(pen, place));
+    }
+}

@@ -1,0 +1,110 @@
+package fairflame.document.page;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Words in one or more styles, broken into lines that fit a width. A word wider than the line is broken by letter. */
+public final class Text {
+    private static final int SOFT_HYPHEN = 0xAD;
+
+    private final List<Span> spans;
+    private final List<Glyph> glyphs;
+
+    private Text(List<Span> spans) {
+        this.spans = spans;
+        this.glyphs = spans.stream().flatMap(span -> measured(span).stream()).toList();
+    }
+
+    public static Text of(String words, Style style) {
+        return new Text(List.of(new Span(words, style)));
+    }
+
+    /** This text with more words behind. */
+    public Text and(String words, Style style) {
+        var longer = new ArrayList<>(spans);
+        longer.add(new Span(words, style));
+        return new Text(List.copyOf(longer));
+    }
+
+    private static List<Glyph> measured(Span span) {
+        return Normalizer.normalize(span.words(), Normalizer.Form.NFC)
+                .replace("\r\n", "\n")
+                .codePoints()
+                .filter(c -> c != SOFT_HYPHEN && (c == '\n' || c == '\t' || !Character.isISOControl(c)))
+                .mapToObj(c -> Glyph.of(c, span.style()))
+                .toList();
+    }
+
+    /** Width in points when set in one line. */
+    public double width() {
+        return glyphs.stream().mapToDouble(Glyph::width).sum();
+    }
+
+    List<TextLine> lines(double width) {
+        var lines = new ArrayList<TextLine>();
+        int start = 0;
+        while (start < glyphs.size()) {
+            int end = lineEnd(start, width);
+            boolean newLine = end < glyphs.size() && glyphs.get(end).kind() == Glyph.Kind.NEW_LINE;
+            lines.add(line(start, end));
+            start = newLine ? end + 1 : end;
+        }
+        if (lines.isEmpty()) {
+            lines.add(line(0, 0));
+        }
+        return lines;
+    }
+
+    private int lineEnd(int start, double width) {
+        double used = 0;
+        int lastBreak = -1;
+        for (int i = start; i < glyphs.size(); i++) {
+            var glyph = glyphs.get(i);
+            if (glyph.kind() == Glyph.Kind.NEW_LINE) {
+                return i;
+            }
+            // A hundredth of a point forgives the rounding of column widths that were measured on the same text.
+            if (used + glyph.width() > width + 0.01 && glyph.kind() != Glyph.Kind.SPACE) {
+                return lastBreak > start ? lastBreak : Math.max(i, start + 1);
+            }
+            used += glyph.width();
+            if (i + 1 < glyphs.size() && glyph.mayEndLine(glyphs.get(i + 1))) {
+                lastBreak = i + 1;
+            }
+        }
+        return glyphs.size();
+    }
+
+    private TextLine line(int start, int end) {
+        var part = glyphs.subList(start, end);
+        var tallest = part.stream()
+                .map(Glyph::style)
+                .reduce((a, b) -> b.leading() > a.leading() ? b : a)
+                .orElse(spans.get(0).style());
+        return new TextLine(part, tallest.leading(), tallest.ascent());
+    }
+
+    /** The same text, shortened with an ellipsis to fit one line. */
+    public Text fitted(double width) {
+        if (width() <= width) {
+            return this;
+        }
+        var style = spans.get(0).style();
+        double room = width - style.face().width("\u2026", style.size());
+        var kept = new StringBuilder();
+        for (var glyph : glyphs) {
+            room -= glyph.width();
+            if (room < 0) {
+                break;
+            }
+            kept.appendCodePoint(glyph.codePoint());
+        }
+        return of(kept.toString().strip() + "\u2026", style);
+    }
+
+    @Override
+    public String toString() {
+        return String.join("", spans.stream().map(Span::words).toList());
+    }
+}
