@@ -1,0 +1,52 @@
+package fairflame.document;
+
+import fairflame.Refusal;
+import fairflame.quote.Party;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The shop as its papers show it.
+ *
+ * @param seller name, address, phone and mail
+ * @param licence licences as printed under the name
+ * @param mark what is drawn beside the name
+ * @param pay how an invoice can be paid, a line each
+ */
+public record Company(Party seller, String tagline, String licence, String insurance, Mark mark, List<String> pay) {
+    static final String FILE = "company.yaml";
+
+    public Company {
+        pay = List.copyOf(pay);
+    }
+
+    /** Drawn beside the name. */
+    public enum Mark {
+        FLAME_OVER_WATER,
+        NONE;
+
+        private static Mark parse(String text) {
+            return switch (text) {
+                case "flame-over-water" -> FLAME_OVER_WATER;
+                case "none" -> NONE;
+                default ->
+                    throw Refusal.unknown("mark", text, "flame-over-water, none")
+                            .at(FILE);
+            };
+        }
+    }
+
+    static Company parse(Map<String, String> files, String language) {
+        var yaml = Yaml.of(files, FILE)
+                .only(Set.of("name", "tagline", "address", "phone", "email", "licence", "insurance", "mark", "pay"));
+        var seller = new Party(yaml.text("name"), yaml.texts("address"), yaml.text("phone"), yaml.text("email"), "");
+        return new Company(
+                seller,
+                yaml.text("tagline", language),
+                yaml.text("licence", language),
+                yaml.text("insurance", language),
+                Mark.parse(yaml.text("mark")),
+                yaml.texts("pay", language));
+    }
+}
