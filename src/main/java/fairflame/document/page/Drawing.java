@@ -8,6 +8,6 @@ public interface Drawing {
     /** Draws inside the place and its height. */
     void draw(Pen pen, Place place);
 
-    /** The picture in words, for a reader who cannot see it. */
+    /** The picture in words, for a reader who cannot see it; empty when the words beside it say all. */
     String told();
 }

@@ -11,8 +11,13 @@ public record Grid(Columns columns, List<Row> header, List<Row> rows, Kind kind)
     /** What the grid is to a reader who cannot see it. */
     public enum Kind {
         TABLE,
-        LAYOUT
+        LAYOUT,
+        /** Side by side, each column in a box over all its rows. */
+        BOXES
     }
+
+    private static final Stroke BOX = Stroke.solid(Ink.SLATE, 0.8);
+    private static final double PADDING = 9;
 
     public Grid {
         header = List.copyOf(header);
@@ -46,10 +51,14 @@ public record Grid(Columns columns, List<Row> header, List<Row> rows, Kind kind)
         var places = columns.places(width);
         var place = places.get(cell);
         if (cell < row.cells().size() - 1) {
-            return place;
+            return inside(place);
         }
         var last = places.get(places.size() - 1);
-        return new Place(place.x(), 0, last.x() + last.width() - place.x());
+        return inside(new Place(place.x(), 0, last.x() + last.width() - place.x()));
+    }
+
+    private Place inside(Place column) {
+        return kind == Kind.BOXES ? new Place(column.x() + PADDING, 0, column.width() - 2 * PADDING) : column;
     }
 
     @Override
@@ -113,6 +122,9 @@ public record Grid(Columns columns, List<Row> header, List<Row> rows, Kind kind)
     }
 
     private void drawRows(Pen pen, Place place) {
+        if (kind == Kind.BOXES) {
+            drawBoxes(pen, place);
+        }
         double top = place.top();
         for (int i = 0; i < header.size() + rows.size(); i++) {
             boolean heads = i < header.size();
@@ -127,6 +139,13 @@ public record Grid(Columns columns, List<Row> header, List<Row> rows, Kind kind)
             }
             top += height;
         }
+    }
+
+    private void drawBoxes(Pen pen, Place place) {
+        double height = height(place.width());
+        pen.decor(() -> columns.places(place.width())
+                .forEach(column ->
+                        pen.frame(new Point(place.x() + column.x(), place.top()), column.width(), height, BOX)));
     }
 
     private static void drawGround(Pen pen, Row row, Place at, double height) {

@@ -9,6 +9,10 @@ public record Picture(Drawing drawing) implements Block {
 
     @Override
     public void draw(Pen pen, Place place) {
-        pen.picture(drawing.told(), () -> drawing.draw(pen, place));
+        if (drawing.told().isEmpty()) {
+            pen.decor(() -> drawing.draw(pen, place));
+        } else {
+            pen.picture(drawing.told(), () -> drawing.draw(pen, place));
+        }
     }
 }

@@ -85,6 +85,12 @@ public final class Text {
         return new TextLine(part, tallest.leading(), tallest.ascent());
     }
 
+    /** Draws the text in one line, its baseline at a height on the page. */
+    public void draw(Pen pen, double x, double baseline) {
+        var line = line(0, glyphs.size());
+        line.draw(pen, x, baseline - line.ascent());
+    }
+
     /** The same text, shortened with an ellipsis to fit one line. */
     public Text fitted(double width) {
         if (width() <= width) {

@@ -1,0 +1,66 @@
+package fairflame.document;
+
+import fairflame.document.page.Block;
+import fairflame.document.page.Columns;
+import fairflame.document.page.Grid;
+import fairflame.document.page.Paragraph;
+import fairflame.document.page.Row;
+import fairflame.document.page.Stack;
+import fairflame.document.page.Style;
+import fairflame.document.page.Text;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Lists with hanging marks, and texts whose first words are strong. */
+final class Bullets {
+    private static final double GAP = 2.5;
+    // "Hidden damage: ..." is a lead; a long clause before a colon is not.
+    private static final int LONGEST_LEAD = 32;
+
+    private Bullets() {}
+
+    /** Sentences, each behind the same mark. */
+    static Block marked(String mark, List<String> sentences, Style style) {
+        return list(sentences.stream().map(ignored -> mark).toList(), sentences, style);
+    }
+
+    static Block numbered(List<String> sentences, Style style) {
+        var marks = new ArrayList<String>();
+        for (int i = 1; i <= sentences.size(); i++) {
+            marks.add(i + ".");
+        }
+        return list(marks, sentences, style);
+    }
+
+    private static Block list(List<String> marks, List<String> sentences, Style style) {
+        double widest = marks.stream()
+                .mapToDouble(mark -> Text.of(mark, style).width())
+                .max()
+                .orElse(0);
+        var rows = new ArrayList<Row>();
+        for (int i = 0; i < sentences.size(); i++) {
+            rows.add(Row.of(Paragraph.of(marks.get(i), style), Paragraph.of(led(sentences.get(i), style)))
+                    .padded(0, GAP));
+        }
+        var columns = new Columns(List.of(Columns.fixed(widest), Columns.share(1)), 5);
+        return new Grid(columns, List.of(), rows, Grid.Kind.LAYOUT);
+    }
+
+    /** A text with its lead, up to the first colon, strong. */
+    static Text led(String sentence, Style style) {
+        int colon = sentence.indexOf(": ");
+        if (colon <= 0 || colon > LONGEST_LEAD) {
+            return Text.of(sentence, style);
+        }
+        var strong = style.with(fairflame.document.page.Face.SEMIBOLD);
+        return Text.of(sentence.substring(0, colon + 1), strong).and(sentence.substring(colon + 1), style);
+    }
+
+    /** A small label over a list; nothing when the list is empty. */
+    static Optional<Block> under(String label, String mark, List<String> sentences, Style style) {
+        return sentences.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Stack.of(Words.label(label), marked(mark, sentences, style)));
+    }
+}

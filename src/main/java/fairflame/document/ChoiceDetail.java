@@ -1,0 +1,57 @@
+package fairflame.document;
+
+import fairflame.document.page.Block;
+import fairflame.document.page.Ink;
+import fairflame.document.page.Paragraph;
+import fairflame.document.page.Space;
+import fairflame.document.page.Stack;
+import fairflame.document.page.Together;
+import fairflame.quote.Choice;
+import fairflame.quote.Quote;
+import java.util.ArrayList;
+
+/** One choice line by line, with its totals, tests and arithmetic. */
+final class ChoiceDetail {
+    private final Quote quote;
+    private final PrintedNotes notes;
+    private final PaperText text;
+
+    ChoiceDetail(Quote quote, PrintedNotes notes, PaperText text) {
+        this.quote = quote;
+        this.notes = notes;
+        this.text = text;
+    }
+
+    Block block(Choice choice) {
+        var blocks = new ArrayList<Block>();
+        blocks.add(Words.section(text.say(Label.LINES_OF, text.choice(choice.id()), choice.title())));
+        blocks.add(new ItemTable(choice.lines(), text).block());
+        blocks.add(new Space(8));
+        blocks.add(totals(choice));
+        if (!choice.tests().isEmpty()) {
+            blocks.add(new Space(6));
+            blocks.add(Words.label(text.say(Label.TESTS_BEFORE)));
+            blocks.add(Bullets.marked("\u2022", choice.tests(), Type.SMALL));
+        }
+        if (!choice.arithmetic().isEmpty()) {
+            blocks.add(new Space(6));
+            blocks.add(Words.label(text.say(Label.ARITHMETIC)));
+            choice.arithmetic().forEach(sentence -> blocks.add(Paragraph.of(sentence, Type.SMALL)));
+        }
+        blocks.add(new Space(12));
+        return new Stack(blocks);
+    }
+
+    // The reminder of the notice and the total it stands over never part.
+    private Block totals(Choice choice) {
+        var totals = new TotalsBlock(choice.totals(), text);
+        if (!choice.deposit().isZero()) {
+            totals.add(text.say(Label.DEPOSIT), choice.deposit());
+            totals.add(text.say(Label.AFTER_DEPOSIT), choice.totals().total().minus(choice.deposit()));
+        }
+        var table = totals.block(choice.lines(), quote.place());
+        return notes.boxed(choice)
+                ? new Together(Stack.of(NoticeBox.line(text.say(Label.NOTICE_ABOVE), Ink.AMBER), new Space(8), table))
+                : table;
+    }
+}

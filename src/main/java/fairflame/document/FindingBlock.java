@@ -1,0 +1,88 @@
+package fairflame.document;
+
+import fairflame.document.page.Block;
+import fairflame.document.page.Columns;
+import fairflame.document.page.Grid;
+import fairflame.document.page.Paragraph;
+import fairflame.document.page.Space;
+import fairflame.document.page.Stack;
+import fairflame.quote.FindingSheet;
+import fairflame.quote.Gauge;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What was found, in plain words, beside what was measured against what is allowed. */
+final class FindingBlock {
+    private static final int MOST_IN_A_ROW = 4;
+
+    private final FindingSheet finding;
+    private final boolean repair;
+    private final PaperText text;
+
+    FindingBlock(FindingSheet finding, boolean repair, PaperText text) {
+        this.finding = finding;
+        this.repair = repair;
+        this.text = text;
+    }
+
+    Block block() {
+        var gauges = finding.gauges();
+        var blocks = new ArrayList<Block>();
+        blocks.add(Words.section(text.say(Label.FOUND)));
+        blocks.add(Paragraph.of(finding.headline(), Type.FINDING));
+        blocks.add(new Space(8));
+        switch (gauges.size()) {
+            case 0 -> blocks.add(new Stack(reasons()));
+            case 1 -> blocks.add(beside(gauges, GaugeBlock.WIDTH + 26));
+            case 2 -> blocks.add(beside(gauges, 2 * GaugeBlock.WIDTH + 12));
+            default -> {
+                blocks.addAll(rows(gauges));
+                blocks.add(new Stack(reasons()));
+            }
+        }
+        blocks.add(new Space(10));
+        return new Stack(blocks);
+    }
+
+    private Block beside(List<Gauge> gauges, double width) {
+        var columns = new Columns(List.of(Columns.fixed(width), Columns.share(1)), 20);
+        return Grid.beside(columns, new GaugeBlock(text).row(gauges, gauges.size()), new Stack(reasons()));
+    }
+
+    private List<Block> rows(List<Gauge> gauges) {
+        int columns = Math.min(gauges.size(), MOST_IN_A_ROW);
+        var rows = new ArrayList<Block>();
+        for (int i = 0; i < gauges.size(); i += columns) {
+            rows.add(new GaugeBlock(text).row(gauges.subList(i, Math.min(i + columns, gauges.size())), columns));
+            rows.add(new Space(10));
+        }
+        return rows;
+    }
+
+    private List<Block> reasons() {
+        var open = text.say(repair ? Label.STILL_OPEN : Label.NEXT_CHECKS);
+        var blocks = new ArrayList<Block>();
+        add(blocks, text.say(Label.SHOWN_BY), finding.supports(), false);
+        if (!finding.unknown().isEmpty() && !repair) {
+            blocks.add(Words.label(open));
+            blocks.add(Bullets.numbered(finding.unknown(), Type.OPEN));
+            blocks.add(new Space(5));
+        }
+        add(blocks, text.say(Label.RULED_OUT), finding.ruledOut(), false);
+        if (repair) {
+            add(blocks, open, finding.unknown(), true);
+        }
+        if (!finding.causes().isEmpty()) {
+            blocks.add(Words.label(text.say(Label.EXACT_WORDS)));
+            finding.causes().forEach(cause -> blocks.add(Paragraph.of(cause, Type.SMALL)));
+        }
+        return blocks;
+    }
+
+    private static void add(List<Block> blocks, String label, List<String> sentences, boolean open) {
+        Bullets.under(label, "\u2022", sentences, open ? Type.OPEN : Type.TEXT).ifPresent(block -> {
+            blocks.add(block);
+            blocks.add(new Space(5));
+        });
+    }
+}

@@ -1,0 +1,59 @@
+package fairflame.document;
+
+import fairflame.agreement.Signature;
+import fairflame.document.page.Block;
+import fairflame.document.page.Columns;
+import fairflame.document.page.Grid;
+import fairflame.document.page.Paragraph;
+import fairflame.document.page.Picture;
+import fairflame.document.page.RuleLine;
+import fairflame.document.page.Space;
+import fairflame.document.page.Stack;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The lines to sign on, empty or signed. */
+final class SignatureBlock {
+    private static final double ROOM = 40;
+
+    private final PaperText text;
+
+    SignatureBlock(PaperText text) {
+        this.text = text;
+    }
+
+    Block empty() {
+        return Grid.beside(
+                new Columns(List.of(Columns.share(5), Columns.share(4), Columns.share(3)), 16),
+                line(new Space(ROOM), Label.SIGNATURE),
+                line(new Space(ROOM), Label.PRINTED_NAME),
+                line(new Space(ROOM), Label.SIGNED_ON));
+    }
+
+    Block signed(Signature signature) {
+        var figures = text.figures();
+        var at = signature.at();
+        var name = text.say(Label.SIGNED_BY, signature.name(), Parties.role(signature.role(), text));
+        Block drawn = signature.strokes().isEmpty()
+                ? Stack.of(
+                        new Space(ROOM - 14),
+                        Paragraph.of(signature.name(), Type.FINDING.with(fairflame.document.page.Face.ITALIC)))
+                : new Picture(new StrokesDrawing(signature.strokes(), name));
+        var facts = new ArrayList<Block>();
+        facts.add(Paragraph.of(name, Type.STRONG));
+        facts.add(Paragraph.of(
+                text.say(Label.SIGNED_AT, figures.date(at.toLocalDate()), figures.clock(at), figures.zone(at)),
+                Type.TEXT));
+        if (signature.strokes().isEmpty()) {
+            facts.add(Paragraph.of(text.say(Label.TYPED_NAME), Type.QUIET));
+        }
+        if (!signature.witness().isBlank()) {
+            facts.add(Paragraph.of(text.say(Label.WITNESS, signature.witness()), Type.QUIET));
+        }
+        return Grid.beside(Columns.equal(2, 20), line(drawn, Label.SIGNATURE), new Stack(facts));
+    }
+
+    private Block line(Block above, Label under) {
+        return Stack.of(above, new RuleLine(Type.RULE), new Space(2), Paragraph.of(text.say(under), Type.QUIET));
+    }
+}
