@@ -1,7 +1,6 @@
 package fairflame.document;
 
 import fairflame.agreement.Declined;
-import fairflame.agreement.Seal;
 import fairflame.agreement.SignedRevision;
 import fairflame.document.page.Block;
 import fairflame.document.page.Columns;
@@ -9,13 +8,13 @@ import fairflame.document.page.Framed;
 import fairflame.document.page.Grid;
 import fairflame.document.page.Ink;
 import fairflame.document.page.Paragraph;
-import fairflame.document.page.Row;
+import fairflame.document.page.Role;
 import fairflame.document.page.Space;
 import fairflame.document.page.Stack;
 import fairflame.document.page.Stroke;
+import fairflame.document.page.Style;
 import fairflame.document.page.Text;
 import fairflame.document.page.Together;
-import fairflame.quote.Choice;
 import fairflame.quote.Quote;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +22,7 @@ import java.util.Optional;
 
 /** What is being agreed to, right above the line to sign on; signed, what was agreed to, declined and sealed. */
 final class Agreement {
-    private static final fairflame.document.page.Style CANCEL = Type.STRONG.sized(10.5);
+    private static final Style CANCEL = Type.STRONG.sized(10.5);
 
     private final Quote quote;
     private final PrintedNotes notes;
@@ -37,17 +36,13 @@ final class Agreement {
 
     Block block(Optional<SignedRevision> signed) {
         var inside = new ArrayList<Block>();
-        inside.add(Words.heading(text.say(Label.AGREEMENT)));
+        inside.add(Paragraph.heading(Role.HEADING_2, text.say(Label.AGREEMENT), Type.SECTION));
         inside.add(new Space(4));
         signed.ifPresentOrElse(revision -> inside.addAll(given(revision)), () -> inside.addAll(asked()));
         var frame = Framed.of(new Stack(inside), 12, Ink.WHITE, Stroke.solid(Ink.INK, 1.1));
         var blocks = new ArrayList<Block>();
         blocks.add(new Together(frame));
-        signed.ifPresent(revision -> {
-            blocks.addAll(declined(revision.declined()));
-            blocks.add(new Space(10));
-            blocks.add(seal(revision.seal()));
-        });
+        signed.ifPresent(revision -> blocks.addAll(declined(revision.declined())));
         return new Stack(blocks);
     }
 
@@ -56,7 +51,9 @@ final class Agreement {
         boolean one = quote.choices().size() == 1;
         for (var choice : quote.choices()) {
             var total = text.figures().money(choice.totals().total());
-            var words = one ? text.say(Label.AGREE_ONLY, total) : text.say(Label.AGREE_ONE, named(choice), total);
+            var words = one
+                    ? text.say(Label.AGREE_ONLY, total)
+                    : text.say(Label.AGREE_ONE, text.choice(choice.id()), choice.title(), total);
             blocks.add(one ? Paragraph.of(words, Type.STRONG) : ticked("\u2610", words));
         }
         blocks.add(new Space(3));
@@ -75,7 +72,7 @@ final class Agreement {
         blocks.add(Paragraph.of(signed.signature().consent(), Type.TEXT));
         cancel(blocks);
         blocks.add(new Space(6));
-        blocks.add(new SignatureBlock(text).signed(signed.signature()));
+        blocks.add(new SignatureBlock(text).signed(signed.signature(), signed.seal()));
         return blocks;
     }
 
@@ -84,10 +81,6 @@ final class Agreement {
             blocks.add(new Space(5));
             blocks.add(Paragraph.of(sentence, CANCEL));
         }
-    }
-
-    private String named(Choice choice) {
-        return text.choice(choice.id());
     }
 
     private static Block ticked(String box, String words) {
@@ -101,34 +94,13 @@ final class Agreement {
         if (declined.isEmpty()) {
             return List.of();
         }
-        var blocks = new ArrayList<Block>();
-        blocks.add(new Space(10));
-        blocks.add(Words.label(text.say(Label.DECLINED_TITLE)));
+        var lines = new ArrayList<Block>();
+        lines.add(Words.label(text.say(Label.DECLINED_TITLE)));
         for (var each : declined) {
             var total = text.figures().money(each.total());
-            blocks.add(Paragraph.of(Text.of(
-                    text.say(Label.DECLINED, text.choice(each.choice()), each.title(), total), Type.SMALL_STRONG)));
-            if (!each.acknowledgement().isBlank()) {
-                blocks.add(Paragraph.of(each.acknowledgement(), Type.SMALL));
-            }
+            var words = text.say(Label.DECLINED, text.choice(each.choice()), each.title(), total);
+            lines.add(Paragraph.of(Text.of(words, Type.SMALL_STRONG).and(" " + each.acknowledgement(), Type.SMALL)));
         }
-        return blocks;
-    }
-
-    private Block seal(Seal seal) {
-        var rows = List.of(
-                sealRow(Label.SEAL_CHAIN, seal.chain()),
-                sealRow(Label.SEAL_CONTENT, seal.content()),
-                sealRow(Label.SEAL_BEFORE, seal.previous()));
-        var columns = new Columns(List.of(Columns.fixed(42), Columns.share(1)), 8);
-        return new Together(Stack.of(
-                Words.label(text.say(Label.SEAL_TITLE)),
-                Paragraph.of(text.say(Label.SEAL_WORDS), Type.QUIET),
-                new Grid(columns, List.of(), rows, Grid.Kind.LAYOUT)));
-    }
-
-    private Row sealRow(Label label, String digits) {
-        return Row.of(Paragraph.of(text.say(label), Type.QUIET), Paragraph.of(digits, Type.TINY_FIGURES))
-                .padded(0, 0);
+        return List.of(new Space(8), new Together(new Stack(lines)));
     }
 }

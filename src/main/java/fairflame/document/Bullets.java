@@ -2,6 +2,7 @@ package fairflame.document;
 
 import fairflame.document.page.Block;
 import fairflame.document.page.Columns;
+import fairflame.document.page.Face;
 import fairflame.document.page.Grid;
 import fairflame.document.page.Paragraph;
 import fairflame.document.page.Row;
@@ -53,7 +54,7 @@ final class Bullets {
         if (colon <= 0 || colon > LONGEST_LEAD) {
             return Text.of(sentence, style);
         }
-        var strong = style.with(fairflame.document.page.Face.SEMIBOLD);
+        var strong = style.with(Face.SEMIBOLD);
         return Text.of(sentence.substring(0, colon + 1), strong).and(sentence.substring(colon + 1), style);
     }
 

@@ -4,6 +4,7 @@ import fairflame.document.page.Block;
 import fairflame.document.page.Columns;
 import fairflame.document.page.Face;
 import fairflame.document.page.Grid;
+import fairflame.document.page.Heading;
 import fairflame.document.page.Ink;
 import fairflame.document.page.Paragraph;
 import fairflame.document.page.Role;
@@ -42,8 +43,7 @@ final class ChoiceColumns {
         var blocks = new ArrayList<Block>();
         blocks.add(Words.section(text.say(one ? Label.ONE_CHOICE_TITLE : Label.CHOICES_TITLE)));
         if (!one) {
-            blocks.add(new fairflame.document.page.Heading(
-                    Stack.of(Paragraph.of(text.say(Label.CHOICES_INTRO), Type.TEXT), new Space(6))));
+            blocks.add(new Heading(Stack.of(Paragraph.of(text.say(Label.CHOICES_INTRO), Type.TEXT), new Space(6))));
         }
         // Four choices stand two by two, not three and a lonely one.
         int columns = choices.size() == 4 ? 2 : Math.min(choices.size(), MOST_IN_A_ROW);

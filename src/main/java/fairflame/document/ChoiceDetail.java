@@ -9,6 +9,8 @@ import fairflame.document.page.Together;
 import fairflame.quote.Choice;
 import fairflame.quote.Quote;
 import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** One choice line by line, with its totals, tests and arithmetic. */
 final class ChoiceDetail {
@@ -24,22 +26,28 @@ final class ChoiceDetail {
 
     Block block(Choice choice) {
         var blocks = new ArrayList<Block>();
-        blocks.add(Words.section(text.say(Label.LINES_OF, text.choice(choice.id()), choice.title())));
+        blocks.add(Words.section(
+                quote.choices().size() == 1
+                        ? text.say(Label.LINE_BY_LINE)
+                        : text.say(Label.LINES_OF, text.choice(choice.id()), choice.title())));
         blocks.add(new ItemTable(choice.lines(), text).block());
         blocks.add(new Space(8));
         blocks.add(totals(choice));
-        if (!choice.tests().isEmpty()) {
-            blocks.add(new Space(6));
-            blocks.add(Words.label(text.say(Label.TESTS_BEFORE)));
-            blocks.add(Bullets.marked("\u2022", choice.tests(), Type.SMALL));
-        }
         if (!choice.arithmetic().isEmpty()) {
             blocks.add(new Space(6));
-            blocks.add(Words.label(text.say(Label.ARITHMETIC)));
-            choice.arithmetic().forEach(sentence -> blocks.add(Paragraph.of(sentence, Type.SMALL)));
+            var sentences = new ArrayList<Block>();
+            sentences.add(Words.label(text.say(Label.ARITHMETIC)));
+            choice.arithmetic().forEach(sentence -> sentences.add(Paragraph.of(sentence, Type.SMALL)));
+            blocks.add(new Together(new Stack(sentences)));
         }
         blocks.add(new Space(12));
         return new Stack(blocks);
+    }
+
+    private List<Block> tests(Choice choice) {
+        return Bullets.under(text.say(Label.TESTS_BEFORE), "\u2022", choice.tests(), Type.SMALL).stream()
+                .flatMap(list -> Stream.of(new Space(7), list))
+                .toList();
     }
 
     // The reminder of the notice and the total it stands over never part.
@@ -49,7 +57,7 @@ final class ChoiceDetail {
             totals.add(text.say(Label.DEPOSIT), choice.deposit());
             totals.add(text.say(Label.AFTER_DEPOSIT), choice.totals().total().minus(choice.deposit()));
         }
-        var table = totals.block(choice.lines(), quote.place());
+        var table = totals.block(choice.lines(), tests(choice));
         return notes.boxed(choice)
                 ? new Together(Stack.of(NoticeBox.line(text.say(Label.NOTICE_ABOVE), Ink.AMBER), new Space(8), table))
                 : table;

@@ -37,7 +37,7 @@ final class FindingBlock {
             case 2 -> blocks.add(beside(gauges, 2 * GaugeBlock.WIDTH + 12));
             default -> {
                 blocks.addAll(rows(gauges));
-                blocks.add(new Stack(reasons()));
+                blocks.add(Grid.beside(Columns.equal(2, 20), new Stack(shown()), new Stack(excluded())));
             }
         }
         blocks.add(new Space(10));
@@ -60,17 +60,27 @@ final class FindingBlock {
     }
 
     private List<Block> reasons() {
-        var open = text.say(repair ? Label.STILL_OPEN : Label.NEXT_CHECKS);
+        var blocks = shown();
+        blocks.addAll(excluded());
+        return blocks;
+    }
+
+    private List<Block> shown() {
         var blocks = new ArrayList<Block>();
         add(blocks, text.say(Label.SHOWN_BY), finding.supports(), false);
         if (!finding.unknown().isEmpty() && !repair) {
-            blocks.add(Words.label(open));
+            blocks.add(Words.label(text.say(Label.NEXT_CHECKS)));
             blocks.add(Bullets.numbered(finding.unknown(), Type.OPEN));
             blocks.add(new Space(5));
         }
+        return blocks;
+    }
+
+    private List<Block> excluded() {
+        var blocks = new ArrayList<Block>();
         add(blocks, text.say(Label.RULED_OUT), finding.ruledOut(), false);
         if (repair) {
-            add(blocks, open, finding.unknown(), true);
+            add(blocks, text.say(Label.STILL_OPEN), finding.unknown(), true);
         }
         if (!finding.causes().isEmpty()) {
             blocks.add(Words.label(text.say(Label.EXACT_WORDS)));

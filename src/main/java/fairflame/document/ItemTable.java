@@ -3,7 +3,6 @@ package fairflame.document;
 import fairflame.document.page.Block;
 import fairflame.document.page.Columns;
 import fairflame.document.page.Grid;
-import fairflame.document.page.Ink;
 import fairflame.document.page.Paragraph;
 import fairflame.document.page.Row;
 import fairflame.document.page.Style;
@@ -13,9 +12,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
-/** Itemised lines, grouped by kind; figures stand under each other on the decimal point. */
+/** Itemised lines, the kind named where it changes; figures stand under each other on the decimal point. */
 final class ItemTable {
     private static final double WIDEST_UNIT = 60;
+    private static final double WIDEST_KIND = 64;
+    private static final double ROW = Type.TEXT.leading();
 
     private final List<Line> lines;
     private final PaperText text;
@@ -34,17 +35,11 @@ final class ItemTable {
 
     Block block() {
         var rows = new ArrayList<Row>();
-        var kind = "";
+        var before = "";
         for (var line : lines) {
-            if (!line.kind().word().equals(kind)) {
-                kind = line.kind().word();
-                rows.add(Row.of(
-                                new fairflame.document.page.Stack(List.of()),
-                                Paragraph.of(text.word("kinds", kind), Type.LABEL))
-                        .padded(5, 0)
-                        .clinging());
-            }
-            rows.add(row(line));
+            var kind = line.kind().word();
+            rows.add(row(line, kind.equals(before) ? "" : text.word("kinds", kind)));
+            before = kind;
         }
         return new Grid(columns(), List.of(header()), rows, Grid.Kind.TABLE);
     }
@@ -53,6 +48,7 @@ final class ItemTable {
         return new Columns(
                 List.of(
                         Columns.fixed(widest(Line::id, Type.TINY_FIGURES, Label.LINE)),
+                        Columns.fixed(kindWidth()),
                         Columns.share(1),
                         Columns.fixed(quantityWidth()),
                         Columns.fixed(Math.min(WIDEST_UNIT, widest(this::unit, Type.SMALL, Label.UNIT))),
@@ -69,6 +65,13 @@ final class ItemTable {
                 .reduce(head, Math::max);
     }
 
+    private double kindWidth() {
+        return lines.stream()
+                .mapToDouble(line -> Text.of(text.word("kinds", line.kind().word()), Type.LABEL)
+                        .width())
+                .reduce(0, (a, b) -> Math.min(WIDEST_KIND, Math.max(a, b)));
+    }
+
     private double quantityWidth() {
         double head = Text.of(text.say(Label.QUANTITY), Type.LABEL).width();
         int whole = lines.stream().mapToInt(this::whole).max().orElse(0);
@@ -82,6 +85,7 @@ final class ItemTable {
     private Row header() {
         return Row.of(
                         head(Label.LINE, false),
+                        Paragraph.of("", Type.LABEL),
                         head(Label.DESCRIPTION, false),
                         head(Label.QUANTITY, true),
                         head(Label.UNIT, false),
@@ -96,16 +100,17 @@ final class ItemTable {
         return right ? Paragraph.right(text.say(label), Type.LABEL) : Paragraph.of(text.say(label), Type.LABEL);
     }
 
-    private Row row(Line line) {
+    private Row row(Line line, String kind) {
         var mark = (line.taxable() ? text.say(Label.TAXED_MARK) : "")
                 + (line.further() ? text.say(Label.FURTHER_MARK) : "");
         return Row.of(
-                        Paragraph.of(line.id(), Type.TINY_FIGURES.sized(7.5).with(Ink.SLATE)),
+                        Paragraph.of(line.id(), Type.TINY_FIGURES.leaded(ROW)),
+                        Paragraph.of(kind, Type.LABEL.leaded(ROW)),
                         Paragraph.of(line.description(), Type.TEXT),
                         Paragraph.right(shown(line), Type.FIGURES).indented(missingDecimals(line) * figureWidth()),
-                        Paragraph.of(unit(line), Type.SMALL),
+                        Paragraph.of(unit(line), Type.SMALL.leaded(ROW)),
                         Paragraph.right(figures.plain(line.unitPrice()), Type.FIGURES),
-                        Paragraph.of(mark, Type.QUIET),
+                        Paragraph.of(mark, Type.SMALL_STRONG.leaded(ROW)),
                         Paragraph.right(figures.plain(line.net()), Type.FIGURES))
                 .padded(2.5, 3)
                 .ruled(Type.QUIET_RULE);

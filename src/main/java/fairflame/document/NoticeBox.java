@@ -32,15 +32,16 @@ final class NoticeBox {
                 Paragraph.heading(Role.HEADING_3, title, Type.HEADING.sized(12).with(Face.BOLD)),
                 new Space(3),
                 Bullets.marked("\u2022", sentences, Type.TEXT));
-        return boxed(words, ink);
+        return around(words, ink);
     }
 
     /** One sentence in the same box. */
     static Block line(String sentence, Ink ink) {
-        return boxed(Paragraph.of(sentence, Type.STRONG), ink);
+        return around(Stack.of(new Space(3), Paragraph.of(sentence, Type.STRONG)), ink);
     }
 
-    private static Block boxed(Block words, Ink ink) {
+    /** Any words in the same box. */
+    static Block around(Block words, Ink ink) {
         var columns = new Columns(List.of(Columns.fixed(SIGN), Columns.share(1)), 10);
         var inside = Grid.beside(columns, new Picture(new Sign(ink)), words);
         return new Together(

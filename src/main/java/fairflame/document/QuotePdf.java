@@ -84,11 +84,11 @@ public final class QuotePdf {
         blocks.add(new FindingBlock(quote.finding(), quote.repair(), text).block());
         gasLine.ifPresent(drawing -> blocks.add(drawn(drawing)));
         notice(blocks);
+        cautions(blocks);
         var taken = signed.map(SignedRevision::choice);
         blocks.add(new ChoiceColumns(quote, taken, text).block());
         var detail = new ChoiceDetail(quote, notes, text);
         quote.choices().forEach(choice -> blocks.add(detail.block(choice)));
-        cautions(blocks);
         terms(blocks);
         blocks.add(new Space(10));
         blocks.add(new Agreement(quote, notes, text).block(signed));
@@ -119,20 +119,18 @@ public final class QuotePdf {
 
     private void cautions(List<Block> blocks) {
         if (!notes.cautions().isEmpty()) {
-            blocks.add(Words.section(text.say(Label.CAUTIONS)));
-            blocks.add(halved(notes.cautions()));
+            blocks.add(new Together(Stack.of(Words.section(text.say(Label.CAUTIONS)), halved(notes.cautions()))));
             blocks.add(new Space(8));
         }
         if (!quote.assumed().isEmpty()) {
-            blocks.add(Words.section(text.say(Label.ASSUMED)));
-            blocks.add(Bullets.marked("\u2022", quote.assumed(), Type.OPEN));
+            blocks.add(new Together(Stack.of(
+                    Words.section(text.say(Label.ASSUMED)), Bullets.marked("\u2022", quote.assumed(), Type.OPEN))));
             blocks.add(new Space(8));
         }
     }
 
     private void terms(List<Block> blocks) {
-        blocks.add(Words.section(text.say(Label.TERMS_TITLE)));
-        blocks.add(halved(quote.terms()));
+        blocks.add(new Together(Stack.of(Words.section(text.say(Label.TERMS_TITLE)), halved(quote.terms()))));
     }
 
     /** Short sentences in two columns, row by row, so that they break over pages in reading order. */

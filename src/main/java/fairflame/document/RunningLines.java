@@ -32,9 +32,7 @@ record RunningLines(String seller, String customer, String name, PaperText text)
                         Columns.equal(2, 16),
                         Paragraph.of(Text.of(seller, Type.LABEL).fitted(HALF)),
                         Paragraph.of(Text.of(customer, Type.QUIET).fitted(HALF)).aligned(Align.RIGHT)),
-                new Space(4),
-                new RuleLine(Type.QUIET_RULE),
-                new Space(12));
+                new Space(14));
     }
 
     @Override

@@ -1,14 +1,17 @@
 package fairflame.document;
 
+import fairflame.agreement.Seal;
 import fairflame.agreement.Signature;
 import fairflame.document.page.Block;
 import fairflame.document.page.Columns;
+import fairflame.document.page.Face;
 import fairflame.document.page.Grid;
 import fairflame.document.page.Paragraph;
 import fairflame.document.page.Picture;
 import fairflame.document.page.RuleLine;
 import fairflame.document.page.Space;
 import fairflame.document.page.Stack;
+import fairflame.document.page.Text;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,14 +33,12 @@ final class SignatureBlock {
                 line(new Space(ROOM), Label.SIGNED_ON));
     }
 
-    Block signed(Signature signature) {
+    Block signed(Signature signature, Seal seal) {
         var figures = text.figures();
         var at = signature.at();
         var name = text.say(Label.SIGNED_BY, signature.name(), Parties.role(signature.role(), text));
         Block drawn = signature.strokes().isEmpty()
-                ? Stack.of(
-                        new Space(ROOM - 14),
-                        Paragraph.of(signature.name(), Type.FINDING.with(fairflame.document.page.Face.ITALIC)))
+                ? Stack.of(new Space(ROOM - 14), Paragraph.of(signature.name(), Type.FINDING.with(Face.ITALIC)))
                 : new Picture(new StrokesDrawing(signature.strokes(), name));
         var facts = new ArrayList<Block>();
         facts.add(Paragraph.of(name, Type.STRONG));
@@ -50,6 +51,10 @@ final class SignatureBlock {
         if (!signature.witness().isBlank()) {
             facts.add(Paragraph.of(text.say(Label.WITNESS, signature.witness()), Type.QUIET));
         }
+        facts.add(new Space(5));
+        facts.add(Paragraph.of(
+                Text.of(text.say(Label.SEAL_TITLE) + ": ", Type.LABEL).and(text.say(Label.SEAL_WORDS), Type.QUIET)));
+        facts.add(Paragraph.of(seal.chain(), Type.TINY_FIGURES));
         return Grid.beside(Columns.equal(2, 20), line(drawn, Label.SIGNATURE), new Stack(facts));
     }
 

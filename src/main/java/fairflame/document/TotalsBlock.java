@@ -1,5 +1,6 @@
 package fairflame.document;
 
+import fairflame.document.page.Align;
 import fairflame.document.page.Block;
 import fairflame.document.page.Columns;
 import fairflame.document.page.Grid;
@@ -63,25 +64,30 @@ final class TotalsBlock {
     }
 
     private static Row row(String label, String amount, Style words, Style figures) {
-        return Row.of(
-                        Paragraph.of(Text.of(label, words)).aligned(fairflame.document.page.Align.RIGHT),
-                        Paragraph.right(amount, figures))
-                .padded(2, 2);
+        return Row.of(Paragraph.of(Text.of(label, words)).aligned(Align.RIGHT), Paragraph.right(amount, figures))
+                .padded(2, 2.5);
     }
 
-    /** The totals at the right, the legend of the lines' marks at the left. */
-    Block block(List<Line> lines, String place) {
+    /** The totals at the right, what the marks of the lines mean at the left. */
+    Block block(List<Line> lines) {
+        return block(lines, List.of());
+    }
+
+    /** The totals at the right; at the left the legend and whatever else belongs beside them. */
+    Block block(List<Line> lines, List<Block> beside) {
+        var left = legend(lines);
+        left.addAll(beside);
         var columns = new Columns(List.of(Columns.share(1), Columns.fixed(FIGURES)), 10);
         var table = new Grid(columns, List.of(), rows, Grid.Kind.TABLE);
         var halves = new Columns(List.of(Columns.share(2), Columns.share(3)), 16);
-        return new Together(Grid.beside(halves, new Stack(legend(lines, place)), table));
+        return new Together(Grid.beside(halves, new Stack(left), table));
     }
 
-    private List<Block> legend(List<Line> lines, String place) {
+    private List<Block> legend(List<Line> lines) {
         var legend = new ArrayList<Block>();
         boolean taxed = lines.stream().anyMatch(Line::taxable);
         var words = taxed ? Label.TAXED_LEGEND : Label.UNTAXED_LEGEND;
-        legend.add(Paragraph.of(text.say(words, place), Type.QUIET));
+        legend.add(Paragraph.of(text.say(words), Type.QUIET));
         if (lines.stream().anyMatch(Line::further)) {
             legend.add(Paragraph.of(text.say(Label.FURTHER_LEGEND), Type.QUIET));
         }

@@ -148,14 +148,19 @@ public record Grid(Columns columns, List<Row> header, List<Row> rows, Kind kind)
                         pen.frame(new Point(place.x() + column.x(), place.top()), column.width(), height, BOX)));
     }
 
-    private static void drawGround(Pen pen, Row row, Place at, double height) {
+    private void drawGround(Pen pen, Row row, Place at, double height) {
         pen.decor(() -> {
             row.fill().ifPresent(ink -> pen.rectangle(new Point(at.x(), at.top()), at.width(), height, ink));
-            row.rule().ifPresent(stroke -> {
-                double y = at.top() + height - stroke.width() / 2;
-                pen.line(new Point(at.x(), y), new Point(at.x() + at.width(), y), stroke);
-            });
+            row.rule().ifPresent(stroke -> drawRule(pen, at, at.top() + height - stroke.width() / 2, stroke));
         });
+    }
+
+    private void drawRule(Pen pen, Place at, double y, Stroke stroke) {
+        var spans = kind == Kind.BOXES ? columns.places(at.width()) : List.of(new Place(0, 0, at.width()));
+        for (var span : spans) {
+            double left = at.x() + span.x();
+            pen.line(new Point(left, y), new Point(left + span.width(), y), stroke);
+        }
     }
 
     private void drawCells(Pen pen, Row row, Place at, Role role) {

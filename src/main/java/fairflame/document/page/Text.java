@@ -3,10 +3,15 @@ package fairflame.document.page;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** Words in one or more styles, broken into lines that fit a width. A word wider than the line is broken by letter. */
 public final class Text {
     private static final int SOFT_HYPHEN = 0xAD;
+    // Kept on one line with the number before them.
+    private static final Set<String> UNITS = Set.of(
+            "in", "ft", "V", "A", "h", "psi", "kPa", "mbar", "cfh", "gpm", "Btu", "kilohm", "ohm", "uA", "k\u03A9",
+            "M\u03A9", "\u03A9");
 
     private final List<Span> spans;
     private final List<Glyph> glyphs;
@@ -69,11 +74,35 @@ public final class Text {
                 return lastBreak > start ? lastBreak : Math.max(i, start + 1);
             }
             used += glyph.width();
-            if (i + 1 < glyphs.size() && glyph.mayEndLine(glyphs.get(i + 1))) {
+            if (i + 1 < glyphs.size() && glyph.mayEndLine(glyphs.get(i + 1)) && !betweenNumberAndUnit(i)) {
                 lastBreak = i + 1;
             }
         }
         return glyphs.size();
+    }
+
+    // "4 in w.c." is one thing to the eye.
+    private boolean betweenNumberAndUnit(int space) {
+        if (glyphs.get(space).kind() != Glyph.Kind.SPACE || space == 0) {
+            return false;
+        }
+        var next = word(space + 1, 1);
+        boolean inches = next.startsWith("w.c") && word(space - 1, -1).equals("in");
+        boolean number = Character.isDigit(glyphs.get(space - 1).codePoint());
+        return inches || (number && UNITS.contains(next));
+    }
+
+    private String word(int from, int step) {
+        var word = new StringBuilder();
+        for (int i = from;
+                i >= 0 && i < glyphs.size() && Character.isLetter(glyphs.get(i).codePoint());
+                i += step) {
+            word.appendCodePoint(glyphs.get(i).codePoint());
+        }
+        if (step > 0 && word.toString().equals("w")) {
+            return "w.c";
+        }
+        return step < 0 ? word.reverse().toString() : word.toString();
     }
 
     private TextLine line(int start, int end) {
