@@ -82,11 +82,14 @@ final class XmlText {
     /** XML 1.0 has no place for most control characters (section 2.2), not even escaped. */
     private static String lawful(String content) {
         return content.codePoints()
-                .filter(c -> c == '\n'
-                        || c == '\t'
-                        || c >= 0x20 && c != 0xFFFE && c != 0xFFFF && !(c >= 0xD800 && c <= 0xDFFF))
+                .filter(XmlText::isLawful)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                 .toString();
+    }
+
+    private static boolean isLawful(int c) {
+        var surrogate = c >= 0xD800 && c <= 0xDFFF;
+        return c == '\n' || c == '\t' || (c >= 0x20 && c != 0xFFFE && c != 0xFFFF && !surrogate);
     }
 
     /** Ends the document. */

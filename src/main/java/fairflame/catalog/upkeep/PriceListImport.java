@@ -150,6 +150,7 @@ public final class PriceListImport {
                 offer.listPrice().or(old::listPrice),
                 old.supplier(),
                 offer.warrantyMonths().orElse(old.warrantyMonths()),
+                old.preferred(),
                 old.source());
     }
 

@@ -86,6 +86,7 @@ public final class Upkept {
                 heir.listPrice(),
                 heir.supplier(),
                 heir.warrantyMonths(),
+                old.preferred() || heir.preferred(),
                 heir.source());
     }
 }
