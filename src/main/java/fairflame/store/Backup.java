@@ -54,19 +54,20 @@ public final class Backup {
     }
 
     /** Copies under a passing name with SQLite's online backup, looks the copy over, then gives it its name. */
-    static Path take(Connection source, Path copy) throws SQLException {
+    static Path take(Connection source, Path copy) {
         var faults = new Faults(copy);
         refuseTaken(copy, faults);
         var fresh = Opening.beside(copy, "." + UUID.randomUUID() + ".new");
         try {
             copy(source, fresh);
-            try (var connection = CONNECTOR.connect(fresh);
-                    var statement = connection.createStatement()) {
+            try (var connection = CONNECTOR.connect(fresh)) {
                 // One file that stands alone: no log beside it.
-                statement.execute("pragma journal_mode = delete");
+                Opening.text(connection, "pragma journal_mode = delete");
                 refuseUnsound(connection, faults);
             }
             Files.move(fresh, copy);
+        } catch (SQLException e) {
+            throw faults.told(e);
         } catch (FileAlreadyExistsException e) {
             throw faults.refused("a file that does not exist yet");
         } catch (IOException e) {

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import org.flywaydb.core.Flyway;
 
 /** The numbered steps that make or renew the tables. Each database carries the number of the last one. */
-final class Migrations {
+class Migrations {
     /** "FFLM" in ASCII, SQLite's application_id. */
     static final int APPLICATION = 0x46464C4D;
 

@@ -111,7 +111,7 @@ final class Opening {
     /** Refuses what is no database of this program, or of a later one, before anything is changed in it. */
     int version(Connection connection) throws SQLException {
         if (number(connection, "pragma application_id") != Migrations.APPLICATION) {
-            throw faults.refused("a Fairflame database; this one belongs to another program");
+            throw faults.refused("a Fairflame database; this file belongs to another program");
         }
         var version = number(connection, "pragma user_version");
         if (version > Migrations.NEWEST) {
@@ -136,8 +136,10 @@ final class Opening {
         try (var statement = connection.createStatement()) {
             statement.execute("pragma cell_size_check = on");
             statement.execute("pragma trusted_schema = off");
-            // Asks for the right to write, which a locked or read-only database does not give.
+            // Tries to write, which a locked or read-only database does not allow. Beginning alone would not tell:
+            // SQLite lets even an immediate transaction begin on a read-only file.
             statement.execute("begin immediate");
+            statement.execute("pragma user_version = " + Migrations.NEWEST);
             statement.execute("rollback");
         }
         if (!"wal".equals(text(connection, "pragma journal_mode = wal"))) {
@@ -153,7 +155,7 @@ final class Opening {
         return Integer.parseInt(text(connection, sql));
     }
 
-    private static String text(Connection connection, String sql) throws SQLException {
+    static String text(Connection connection, String sql) throws SQLException {
         try (var statement = connection.createStatement();
                 var row = statement.executeQuery(sql)) {
             return row.getString(1);
