@@ -59,7 +59,7 @@ record Draft(
         grounds.add(new Basis(
                 "tax rule",
                 kind.word() + (taxable ? " is taxed in " : " is not taxed in ") + place.name() + ": "
-                        + Taxation.words(place.tax()),
+                        + Taxation.words(Places.tax(place)),
                 place.tax().source()));
         return new Line(
                 id, kind, item, description, quantity, unit, unitPrice, net, discount, taxable, further, grounds);

@@ -2,8 +2,10 @@ package fairflame.quote;
 
 import fairflame.Refusal;
 import fairflame.catalog.Jurisdiction;
+import fairflame.catalog.TaxRule;
 import fairflame.money.Percent;
 import java.math.BigDecimal;
+import java.util.HashSet;
 import java.util.regex.Pattern;
 
 /** The rules of a place that a quote takes along. */
@@ -18,7 +20,7 @@ final class Places {
     static PlaceRules rules(Jurisdiction place) {
         return new PlaceRules(
                 place.id(),
-                place.tax(),
+                tax(place),
                 place.deposit(),
                 place.gasLicence(),
                 place.gasLicencePattern(),
@@ -26,6 +28,18 @@ final class Places {
                 place.cancelDays(),
                 place.cancelAlways() || !place.unknown().isEmpty(),
                 overrun(place));
+    }
+
+    /** The tax rule with the permit fee among its kinds just when the place taxes it. */
+    static TaxRule tax(Jurisdiction place) {
+        var kinds = new HashSet<>(place.tax().taxableKinds());
+        if (place.permitFeeTaxed()) {
+            kinds.add(LineKind.PERMIT_FEE.word());
+        } else {
+            kinds.remove(LineKind.PERMIT_FEE.word());
+        }
+        var rule = place.tax();
+        return new TaxRule(rule.layers(), kinds, rule.combined(), rule.perItem(), rule.rounding(), rule.source());
     }
 
     /** Nothing above the quote where the place says nothing: the cautious side. */

@@ -22,9 +22,12 @@ public final class Taxation {
 
     /** Whether a kind of line is taxed in a place. */
     public static boolean taxable(LineKind kind, Jurisdiction place) {
-        return kind == LineKind.PERMIT_FEE
-                ? place.permitFeeTaxed()
-                : place.tax().taxableKinds().contains(kind.word());
+        return taxable(kind, Places.tax(place));
+    }
+
+    /** Whether a kind of line is taxed under the rule that a quote carries. */
+    public static boolean taxable(LineKind kind, TaxRule rule) {
+        return rule.taxableKinds().contains(kind.word());
     }
 
     /** Totals of lines whose shares of the document discount are already in them. */
