@@ -11,9 +11,10 @@ import java.util.List;
  * @param standing how far it is proved
  * @param supports reasons for it
  * @param against reasons against it
- * @param missing ids of checks that would decide it and were not done
+ * @param missing checks that would decide it and were not done: ids, with tags such as {@code leak-outlet[warm]}
  * @param restsOn the deciding check it is settled by, in words; empty unless settled
  * @param devices ids of the devices at fault where the readings tell, such as {@code high-limit-switch}
+ * @param repairs task ids that mend it, in the order they are thought of; empty when nothing is sold for it
  */
 public record Candidate(
         String cause,
@@ -24,12 +25,14 @@ public record Candidate(
         List<Evidence> against,
         List<String> missing,
         String restsOn,
-        List<String> devices) {
+        List<String> devices,
+        List<String> repairs) {
     public Candidate {
         supports = List.copyOf(supports);
         against = List.copyOf(against);
         missing = List.copyOf(missing);
         devices = List.copyOf(devices);
+        repairs = List.copyOf(repairs);
     }
 
     /** From proved to excluded. */

@@ -1,0 +1,108 @@
+package fairflame.diagnosis;
+
+import fairflame.Refusal;
+import fairflame.quantity.Dimension;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** A number worked out from several readings, named {@code computed.rise} and so on in a rule. */
+enum Computed {
+    /** Temperature rise of the water: read as one number, else outlet less inlet. */
+    RISE("rise", Dimension.TEMPERATURE_RISE, "water-rise", List.of("water-out", "water-in"), Computed::rise),
+    /** Clocked input as a share of the plate's, reduced for altitude. */
+    INPUT_SHARE(
+            "input-share",
+            Dimension.SHARE,
+            "clocked-input",
+            List.of("clocked-flow", "clock-volume", "clock-seconds", "heating-value", "altitude"),
+            facts -> FiringRate.of(facts).share().map(share -> new Amount(share.doubleValue(), Dimension.SHARE))),
+    /** How far the input by water lies from the clocked one, percent, without a sign. */
+    INPUT_APART(
+            "input-apart",
+            Dimension.SHARE,
+            "water-flow",
+            List.of(),
+            facts -> FiringRate.of(facts).apart().map(gap -> new Amount(Math.abs(gap.doubleValue()), Dimension.SHARE))),
+    /** Sum of all appliances on the meter as a share of what the meter is rated for. */
+    METER_LOAD("meter-load", Dimension.SHARE, "meter-rating", List.of("load-sum"), Computed::meterLoad),
+    /** Line voltage as a share of the rated one. */
+    LINE_SHARE("line-share", Dimension.SHARE, "line-volts", List.of("line-rating"), Computed::lineShare),
+    /** Filter pressure above the clean mark. */
+    FILTER_EXCESS(
+            "filter-excess",
+            Dimension.PRESSURE,
+            "filter-pressure",
+            List.of("filter-clean-pressure"),
+            facts -> facts.first("filter-pressure")
+                    .flatMap(now -> facts.first("filter-clean-pressure").map(now::minus)));
+
+    private final String word;
+    private final Dimension dimension;
+    private final String asks;
+    private final List<String> also;
+    private final Function<Facts, Optional<Amount>> rule;
+
+    Computed(String word, Dimension dimension, String asks, List<String> also, Function<Facts, Optional<Amount>> rule) {
+        this.word = word;
+        this.dimension = dimension;
+        this.asks = asks;
+        this.also = also;
+        this.rule = rule;
+    }
+
+    String word() {
+        return word;
+    }
+
+    Dimension dimension() {
+        return dimension;
+    }
+
+    /** The check to propose when the number cannot be worked out. */
+    String asks() {
+        return asks;
+    }
+
+    /** Further checks it may be worked out from. */
+    List<String> also() {
+        return also;
+    }
+
+    Optional<Amount> from(Facts facts) {
+        return rule.apply(facts);
+    }
+
+    static Computed of(String word) {
+        return Arrays.stream(values())
+                .filter(value -> value.word.equals(word))
+                .findFirst()
+                .orElseThrow(() -> Refusal.unknown(
+                        "computed number",
+                        word,
+                        Arrays.stream(values()).map(Computed::word).collect(Collectors.joining(", "))));
+    }
+
+    private static Optional<Amount> rise(Facts facts) {
+        return facts.first("water-rise")
+                .or(() -> facts.first("water-out")
+                        .flatMap(out -> facts.first("water-in").map(out::minus)));
+    }
+
+    private static Optional<Amount> meterLoad(Facts facts) {
+        double value = FiringRate.of(facts).heatingValue().btuPerCubicFoot();
+        return facts.first("load-sum")
+                .flatMap(load -> facts.first("meter-rating")
+                        .filter(rating -> rating.base() > 0)
+                        .map(rating -> new Amount(100 * load.base() / value / rating.base(), Dimension.SHARE)));
+    }
+
+    private static Optional<Amount> lineShare(Facts facts) {
+        return facts.first("line-volts")
+                .flatMap(volts -> facts.first("line-rating")
+                        .filter(rating -> rating.base() > 0)
+                        .map(rating -> new Amount(100 * volts.base() / rating.base(), Dimension.SHARE)));
+    }
+}

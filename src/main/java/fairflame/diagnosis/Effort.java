@@ -1,0 +1,16 @@
+package fairflame.diagnosis;
+
+/**
+ * What a check costs.
+ *
+ * @param minutes standard minutes
+ * @param who T, T*, G, E or U: technician, technician where the place lets them open a test tap, licensed gas fitter,
+ *     licensed electrician, utility
+ * @param step place in the usual order of work, 1 to 14
+ */
+public record Effort(int minutes, Hazard hazard, String who, int step) {
+    /** Minutes weighted by hazard, what the next check is chosen by. */
+    double cost() {
+        return minutes * hazard.cost();
+    }
+}

@@ -1,0 +1,158 @@
+package fairflame.diagnosis;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What the trade knows about heaters that will not stay lit, read from files and validated. Immutable; rows keep the
+ * order of their files.
+ */
+public final class Knowledge {
+    private static final String FOLDER = "/fairflame/knowledge/";
+
+    /** The shipped files. A list, because a class path has no folder that could be listed everywhere. */
+    static final List<String> SHIPPED = List.of(
+            "sources.csv",
+            "instruments.csv",
+            "circumstances.csv",
+            "complaints.csv",
+            "checks.csv",
+            "gates.yaml",
+            "causes-drops-out.yaml",
+            "contradictions.yaml",
+            "doubts.yaml",
+            "verdicts.yaml");
+
+    private final Vocabulary vocabulary;
+    private final Rulebook rulebook;
+    private final Map<String, Source> sources;
+
+    Knowledge(Vocabulary vocabulary, Rulebook rulebook, Map<String, Source> sources) {
+        this.vocabulary = vocabulary;
+        this.rulebook = rulebook;
+        this.sources = sources;
+    }
+
+    /**
+     * Reads knowledge from texts by file name, such as {@code causes-drops-out.yaml}. The first row that cannot be read
+     * is refused, naming file, row and field.
+     */
+    public static Knowledge parse(Map<String, String> files) {
+        return new KnowledgeReader(new KnowledgeFiles(files, refusal -> {
+                    throw refusal;
+                }))
+                .read();
+    }
+
+    /** The knowledge that travels inside the program. */
+    public static Knowledge shipped() {
+        return parse(shippedFiles());
+    }
+
+    /** The shipped texts by file name: a start for a shop's own folder. Reads the class path, the one exception here. */
+    public static Map<String, String> shippedFiles() {
+        var files = new LinkedHashMap<String, String>();
+        for (var name : SHIPPED) {
+            try (var stream = Knowledge.class.getResourceAsStream(FOLDER + name)) {
+                if (stream == null) {
+                    throw new IllegalStateException("not on the class path: " + FOLDER + name);
+                }
+                files.put(name, new String(stream.readAllBytes(), StandardCharsets.UTF_8));
+            } catch (IOException e) {
+                throw new IllegalStateException("could not read " + FOLDER + name, e);
+            }
+        }
+        return files;
+    }
+
+    public Collection<Complaint> complaints() {
+        return List.copyOf(vocabulary.complaints().values());
+    }
+
+    public Complaint complaint(String id) {
+        return vocabulary.complaint(id);
+    }
+
+    public Collection<Check> checks() {
+        return List.copyOf(vocabulary.checks().values());
+    }
+
+    /** The check with this id; refused when there is none. */
+    public Check check(String id) {
+        return vocabulary.check(id);
+    }
+
+    public Collection<Instrument> instruments() {
+        return List.copyOf(vocabulary.instruments().values());
+    }
+
+    public Instrument instrument(String id) {
+        return vocabulary.instrument(id);
+    }
+
+    public Collection<Circumstance> circumstances() {
+        return List.copyOf(vocabulary.circumstances().values());
+    }
+
+    /** Danger gates in the order they are asked. */
+    public Collection<Gate> gates() {
+        return List.copyOf(rulebook.gates().values());
+    }
+
+    public Collection<Cause> causes() {
+        return List.copyOf(rulebook.causes().values());
+    }
+
+    public Optional<Cause> cause(String id) {
+        return Optional.ofNullable(rulebook.causes().get(id));
+    }
+
+    public Collection<Source> sources() {
+        return List.copyOf(sources.values());
+    }
+
+    public Optional<Source> source(String key) {
+        return Optional.ofNullable(sources.get(key));
+    }
+
+    /** Causes that can explain a complaint. */
+    public List<Cause> causesOf(String complaint) {
+        return causes().stream()
+                .filter(cause -> cause.complaints().contains(complaint))
+                .toList();
+    }
+
+    /**
+     * A reading from typed text; refuses an unknown check, instrument or condition and an impossible value.
+     *
+     * @param instrument id of the instrument kind; empty for none
+     */
+    public Reading reading(String check, String text, String instrument, Set<String> conditions) {
+        var reading = new Reading(check, check(check).read(text), instrument, conditions, true, "");
+        vocabulary.admit(reading);
+        return reading;
+    }
+
+    Vocabulary vocabulary() {
+        return vocabulary;
+    }
+
+    Rulebook rulebook() {
+        return rulebook;
+    }
+
+    /** Refuses a case file with words that this knowledge does not have, or with a bridge that is never allowed. */
+    public void admit(CaseFile file) {
+        vocabulary.complaint(file.complaint());
+        file.readings().forEach(vocabulary::admit);
+        file.gates().keySet().forEach(vocabulary::gate);
+        file.releases().forEach(release -> vocabulary.gate(release.gate()));
+        file.leads().forEach(lead -> BypassTally.admit(lead.device()));
+    }
+}

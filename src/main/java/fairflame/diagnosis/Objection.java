@@ -1,0 +1,47 @@
+package fairflame.diagnosis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * A contradiction that is not resolved, or a doubt about a reading.
+ *
+ * @param id of its row
+ * @param words one sentence
+ * @param blocks causes that cannot settle meanwhile
+ * @param next what to do about it, in this order
+ */
+record Objection(String id, String words, Set<String> blocks, List<CheckRef> next) {
+    Objection {
+        blocks = Set.copyOf(blocks);
+        next = List.copyOf(next);
+    }
+
+    boolean blocks(String cause) {
+        return blocks.contains(cause) || blocks.contains(Contradiction.EVERYTHING);
+    }
+
+    /** Contradictions that hold and are not resolved, in the order of the knowledge. */
+    static List<Objection> contradictions(Knowledge knowledge, Facts facts) {
+        var found = new ArrayList<Objection>();
+        for (var row : knowledge.rulebook().contradictions()) {
+            if (row.unless().stream().noneMatch(each -> each.holdsSomewhere(facts, Facts.Trust.SOUND))) {
+                first(facts, row.when(), row.words())
+                        .ifPresent(binding ->
+                                found.add(new Objection(row.id(), row.words().in(binding), row.blocks(), row.next())));
+            }
+        }
+        return found;
+    }
+
+    private static Optional<Binding> first(Facts facts, List<Condition> when, Template words) {
+        var refs = new TreeSet<CheckRef>(words.refs());
+        when.forEach(condition -> refs.addAll(condition.refs()));
+        return Binding.all(facts, refs, Facts.Trust.ANY).stream()
+                .filter(binding -> when.stream().allMatch(condition -> condition.holds(binding)))
+                .findFirst();
+    }
+}
