@@ -27,7 +27,7 @@ public sealed interface Answer {
      * @param possible outside it a reading is refused
      * @param usual outside it a reading is kept and questioned; empty when nothing is unusual
      */
-    record Number(Unit unit, Range possible, Optional<Range> usual) implements Answer {
+    record Figure(Unit unit, Range possible, Optional<Range> usual) implements Answer {
         // "over 20 megohm" is what a meter shows that has run out of range
         private static final Pattern OVER = Pattern.compile("(?:>|over |above )\\s*(\\S.*)");
         private static final double METER_END_OHM = 1e6;

@@ -39,6 +39,11 @@ enum Computed {
             facts -> facts.first("filter-pressure")
                     .flatMap(now -> facts.first("filter-clean-pressure").map(now::minus)));
 
+    // Nominal line voltages in North America; from memory, not checked
+    private static final double LOW_LINE = 120;
+    private static final double HIGH_LINE = 240;
+    private static final double BETWEEN_LINE_VOLTAGES = 160;
+
     private final String word;
     private final Dimension dimension;
     private final String asks;
@@ -99,10 +104,14 @@ enum Computed {
                         .map(rating -> new Amount(100 * load.base() / value / rating.base(), Dimension.SHARE)));
     }
 
+    // Without a rating the reading itself tells 120 V from 208 V and more.
     private static Optional<Amount> lineShare(Facts facts) {
-        return facts.first("line-volts")
-                .flatMap(volts -> facts.first("line-rating")
-                        .filter(rating -> rating.base() > 0)
-                        .map(rating -> new Amount(100 * volts.base() / rating.base(), Dimension.SHARE)));
+        return facts.first("line-volts").map(volts -> {
+            double rating = facts.first("line-rating")
+                    .map(Amount::base)
+                    .filter(rated -> rated > 0)
+                    .orElse(volts.base() < BETWEEN_LINE_VOLTAGES ? LOW_LINE : HIGH_LINE);
+            return new Amount(100 * volts.base() / rating, Dimension.SHARE);
+        });
     }
 }

@@ -175,7 +175,7 @@ final class KnowledgeReader {
             return new Answer.Words(new ArrayList<>(words));
         }
         Optional<Range> usual = row.optional("usual", Range::parse);
-        return new Answer.Number(row.as("unit", KnowledgeReader::unit), row.as("possible", Range::parse), usual);
+        return new Answer.Figure(row.as("unit", KnowledgeReader::unit), row.as("possible", Range::parse), usual);
     }
 
     /** A dimension and a unit of it, such as {@code pressure inwc}. */

@@ -120,7 +120,7 @@ final class NextChecks {
         var fast = tags.remove("fast");
         var instrument = check.instruments().stream()
                 .map(knowledge::instrument)
-                .filter(each -> !fast || each.speed() == Instrument.Speed.FAST)
+                .filter(each -> fast ? each.speed() == Instrument.Speed.FAST : each.speed() != Instrument.Speed.SLOW)
                 .map(Instrument::name)
                 .collect(Collectors.joining(" or "));
         var circumstances = tags.stream()

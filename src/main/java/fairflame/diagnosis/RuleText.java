@@ -197,7 +197,7 @@ final class RuleText {
             return new Term.Worked(Computed.of(name.substring("computed.".length())));
         }
         var ref = ref(name);
-        if (vocabulary.check(ref.check()).answer() instanceof Answer.Number number) {
+        if (vocabulary.check(ref.check()).answer() instanceof Answer.Figure number) {
             return new Term.Read(ref, number.unit().dimension());
         }
         throw Refusal.notAllowed("comparison", ref.check(), "a check that gives a number");

@@ -28,6 +28,10 @@ final class Separation {
         open.forEach(each -> chances.put(each.cause().id(), odds(each) / sum));
     }
 
+    private double chance(Weighed each) {
+        return chances.getOrDefault(each.cause().id(), 0.0);
+    }
+
     private static double odds(Weighed each) {
         return each.cause().common() * Math.pow(2, each.balance() / 2.0);
     }
@@ -37,7 +41,7 @@ final class Separation {
         double silent = 0;
         var rest = new ArrayList<Double>();
         for (var each : open) {
-            double left = chances.get(each.cause().id()) * (1 - reach(each, ref));
+            double left = chance(each) * (1 - reach(each, ref));
             silent += left;
             rest.add(left);
         }
@@ -84,15 +88,14 @@ final class Separation {
     String reason(CheckRef ref) {
         var about = open.stream()
                 .filter(each -> reach(each, ref) > 0)
-                .sorted(Comparator.comparing(
-                                (Weighed each) -> -chances.get(each.cause().id()) * reach(each, ref))
+                .sorted(Comparator.comparing((Weighed each) -> -chance(each) * reach(each, ref))
                         .thenComparing(each -> each.cause().id()))
                 .toList();
         var names = about.stream()
                 .limit(3)
                 .map(each -> each.cause().title().toLowerCase(java.util.Locale.ROOT))
                 .collect(Collectors.joining("; "));
-        return (about.size() == 1 ? "It decides about " : "It separates " + about.size() + " causes, first ") + names
+        return (about.size() == 1 ? "It speaks about " : "It separates " + about.size() + " causes, first ") + names
                 + ".";
     }
 }

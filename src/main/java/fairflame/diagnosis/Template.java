@@ -71,7 +71,8 @@ final class Template {
             said.append(piece.before());
             piece.place().ifPresent(place -> said.append(place.words(binding)));
         }
-        return said.toString();
+        // A unit that ends with a stop closes the sentence by itself.
+        return said.toString().replace("w.c..", "w.c.");
     }
 
     @Override

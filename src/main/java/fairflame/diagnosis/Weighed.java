@@ -145,9 +145,12 @@ record Weighed(
         private final List<Evidence> reasons = new ArrayList<>();
         private int sum;
 
+        // The same sentence twice is one reason: a rule that narrows another to warm readings adds nothing to it.
         private void add(Evidence reason, int weight) {
-            reasons.add(reason);
-            sum += weight;
+            if (reasons.stream().noneMatch(each -> each.words().equals(reason.words()))) {
+                reasons.add(reason);
+                sum += weight;
+            }
         }
 
         List<Evidence> reasons() {
