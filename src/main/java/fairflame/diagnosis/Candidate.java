@@ -35,6 +35,20 @@ public record Candidate(
         repairs = List.copyOf(repairs);
     }
 
+    /** A candidate that names no repairs. */
+    public Candidate(
+            String cause,
+            String title,
+            String plain,
+            Standing standing,
+            List<Evidence> supports,
+            List<Evidence> against,
+            List<String> missing,
+            String restsOn,
+            List<String> devices) {
+        this(cause, title, plain, standing, supports, against, missing, restsOn, devices, List.of());
+    }
+
     /** From proved to excluded. */
     public enum Standing {
         SETTLED,

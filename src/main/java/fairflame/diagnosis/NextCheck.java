@@ -26,4 +26,10 @@ public record NextCheck(
     public NextCheck {
         conditions = List.copyOf(conditions);
     }
+
+    /** A check under no condition. */
+    public NextCheck(
+            String check, String title, String reason, int minutes, String hazard, String who, String instrument) {
+        this(check, title, reason, minutes, hazard, who, instrument, List.of());
+    }
 }
