@@ -2,6 +2,8 @@ package fairflame.command;
 
 import fairflame.Refusal;
 import fairflame.gas.Fuel;
+import fairflame.gas.Material;
+import fairflame.gas.Method;
 import fairflame.money.Percent;
 import fairflame.quantity.GasFlow;
 import fairflame.quantity.HeatRate;
@@ -44,6 +46,8 @@ public final class CommandFace {
                 .registerConverter(HeatingValue.class, HeatingValue::parse)
                 .registerConverter(Percent.class, Percent::parse)
                 .registerConverter(Fuel.class, Fuel::parse)
+                .registerConverter(Material.class, Material::parse)
+                .registerConverter(Method.class, Method::parse)
                 .setParameterExceptionHandler(CommandFace::wrongLine)
                 .setExecutionExceptionHandler(CommandFace::failed);
     }

@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
             "",
             "This program advises a trained technician. Local code, the permit office and the licensed professional decide."
         },
-        subcommands = {})
+        subcommands = {CapacityCommand.class, SizeCommand.class})
 final class FairflameCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -46,6 +46,11 @@ final class Fields {
         }
     }
 
+    /** Where this object stands in the text. */
+    String place() {
+        return place;
+    }
+
     /** The path of a field, as a message names it. */
     String path(String name) {
         return place.isEmpty() ? name : place + "." + name;

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param jurisdiction id of the place's profile
  * @param file complaint, plate, gates, readings, leads and releases
  * @param layout JSON text of the gas line's layout, when it was drawn
+ * @param repair what the scope depends on besides finding and readings
  * @param terms what the price depends on besides the repair
  * @param json the text it was read from, kept as evidence
  */
@@ -29,6 +30,7 @@ public record VisitRecord(
         String jurisdiction,
         CaseFile file,
         Optional<String> layout,
+        RepairTerms repair,
         PriceTerms terms,
         String json) {
     /** The customer; refused when the visit has none yet. */

@@ -1,0 +1,107 @@
+package fairflame.visit;
+
+import fairflame.Refusal;
+import fairflame.catalog.Shop;
+import fairflame.catalog.ShopFiles;
+import fairflame.diagnosis.Knowledge;
+import fairflame.document.PaperText;
+import fairflame.gas.GasTables;
+import fairflame.quote.Cautions;
+import fairflame.quote.NoteBook;
+import fairflame.store.Folder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+
+/**
+ * Everything a visit is judged, priced and printed by, read once and checked as a whole.
+ *
+ * @param templates texts of the printed words by file name, for every language
+ * @param versions names and digests of catalog, knowledge and templates, kept in every quote
+ */
+public record Library(
+        Knowledge knowledge,
+        Shop shop,
+        GasTables tables,
+        NoteBook notes,
+        Cautions cautions,
+        Map<String, String> templates,
+        List<String> versions) {
+    /** The language that papers are written in unless the customer wants another. */
+    public static final String ENGLISH = "en";
+
+    public Library {
+        templates = Map.copyOf(templates);
+        versions = List.copyOf(versions);
+    }
+
+    /** Reads a shop's folders, or the samples where none is given; refused as a whole when anything in them is. */
+    public static Library load(Sources sources) {
+        var templates = texts(sources.templates(), () -> Folder.shipped("templates"));
+        var catalog = texts(sources.catalog(), () -> Folder.shipped("catalog-sample"));
+        var knowledgeFiles = texts(sources.knowledge(), Knowledge::shippedFiles);
+        var shop = placed(sources.catalog(), () -> ShopFiles.parse(catalog));
+        return new Library(
+                placed(sources.knowledge(), () -> Knowledge.parse(knowledgeFiles)),
+                shop,
+                GasTables.shipped(),
+                placed(sources.templates(), () -> NoteBook.parse(text(templates, "notes.yaml"))),
+                placed(sources.templates(), () -> Cautions.parse(text(templates, "cautions.yaml"))),
+                templates,
+                List.of(
+                        "catalog: " + shop.version() + ", " + digest(catalog),
+                        "knowledge: " + digest(knowledgeFiles),
+                        "templates: " + digest(templates)));
+    }
+
+    /** The printed words in a language. */
+    public PaperText paper(String language) {
+        return PaperText.parse(templates, language);
+    }
+
+    /** Reads visits with this knowledge and currency. */
+    public VisitFile visits() {
+        return new VisitFile(knowledge, shop.currency());
+    }
+
+    private static Map<String, String> texts(Optional<Path> folder, Supplier<? extends Map<String, String>> samples) {
+        return folder.<Map<String, String>>map(Folder::read).orElseGet(samples);
+    }
+
+    private static String text(Map<String, String> files, String name) {
+        var text = files.get(name);
+        if (text == null) {
+            throw Refusal.missing("file " + name, "a file of that name in the templates folder");
+        }
+        return text;
+    }
+
+    /** The first twelve digits of a SHA-256 over names and texts: tells two states of a folder apart. */
+    private static String digest(Map<String, String> files) {
+        try {
+            var digest = MessageDigest.getInstance("SHA-256");
+            new TreeMap<>(files).forEach((name, text) -> {
+                digest.update((name + "\n" + text.length() + "\n").getBytes(StandardCharsets.UTF_8));
+                digest.update(text.getBytes(StandardCharsets.UTF_8));
+            });
+            return HexFormat.of().formatHex(digest.digest()).substring(0, 12);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+
+    private static <T> T placed(Optional<Path> folder, Supplier<T> read) {
+        try {
+            return read.get();
+        } catch (Refusal refusal) {
+            throw folder.map(path -> refusal.at(path.toString())).orElse(refusal);
+        }
+    }
+}

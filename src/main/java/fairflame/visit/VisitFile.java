@@ -1,0 +1,327 @@
+package fairflame.visit;
+
+import fairflame.Refusal;
+import fairflame.diagnosis.BypassLead;
+import fairflame.diagnosis.CaseFile;
+import fairflame.diagnosis.Gate;
+import fairflame.diagnosis.GateAnswer;
+import fairflame.diagnosis.Knowledge;
+import fairflame.diagnosis.RatingPlate;
+import fairflame.diagnosis.Reading;
+import fairflame.diagnosis.Release;
+import fairflame.gas.Fuel;
+import fairflame.money.Amounts;
+import fairflame.money.Percent;
+import fairflame.quantity.Dimension;
+import fairflame.quantity.HeatRate;
+import fairflame.quantity.Measure;
+import fairflame.quantity.Pressure;
+import fairflame.quantity.Unit;
+import fairflame.quote.Party;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/**
+ * Reads a visit from its JSON text. Every value carries its unit; unknown fields are refused. The format is described
+ * in docs/formats/visit.md and visit.schema.json.
+ */
+public final class VisitFile {
+    /** The format's name and edition, in every file. */
+    public static final String FORMAT = "fairflame-visit-1";
+
+    private static final String ID = "[A-Za-z0-9][A-Za-z0-9._-]{0,39}";
+
+    private static final String[] FIELDS = {
+        "format",
+        "id",
+        "date",
+        "technician",
+        "customer",
+        "site",
+        "jurisdiction",
+        "heater",
+        "complaint",
+        "gates",
+        "readings",
+        "bypassLeads",
+        "releases",
+        "layout",
+        "repair",
+        "price"
+    };
+
+    private final Knowledge knowledge;
+    private final CurrencyUnit currency;
+
+    public VisitFile(Knowledge knowledge, CurrencyUnit currency) {
+        this.knowledge = knowledge;
+        this.currency = currency;
+    }
+
+    /** The visit in a text; refused as a whole when any field is. */
+    public VisitRecord read(String json) {
+        var top = Fields.of(json).only(FIELDS);
+        top.word("format", Set.of(FORMAT));
+        var id = top.text("id");
+        if (!id.matches(ID)) {
+            throw Refusal.malformed("field id", id, "up to 40 letters, digits, dots and dashes");
+        }
+        return new VisitRecord(
+                id,
+                date(top, "date"),
+                top.text("technician"),
+                top.optionalObject("customer").map(VisitFile::party),
+                top.optionalObject("site").map(VisitFile::party),
+                top.text("jurisdiction"),
+                caseFile(top),
+                top.raw("layout"),
+                top.optionalObject("repair").map(VisitFile::repair).orElse(RepairTerms.NONE),
+                top.optionalObject("price").map(this::terms).orElseGet(VisitFile::plainTerms),
+                json);
+    }
+
+    private CaseFile caseFile(Fields top) {
+        var complaint = knowledge.complaint(top.text("complaint")).id();
+        return new CaseFile(
+                complaint,
+                plate(top.object("heater")),
+                gates(top),
+                top.objects("readings").stream().map(this::reading).toList(),
+                top.objects("bypassLeads").stream().map(VisitFile::lead).toList(),
+                top.objects("releases").stream().map(this::release).toList(),
+                Optional.empty());
+    }
+
+    private Map<String, GateAnswer> gates(Fields top) {
+        var answers = new LinkedHashMap<String, GateAnswer>();
+        top.optionalObject("gates")
+                .ifPresent(gates -> gates.named().forEach((gate, answer) -> {
+                    refuseUnknownGate(gates.path(gate), gate);
+                    switch (answer) {
+                        case "yes" -> answers.put(gate, GateAnswer.YES);
+                        case "no" -> answers.put(gate, GateAnswer.NO);
+                        case "not asked" -> {}
+                        default -> throw Refusal.unknown("field " + gates.path(gate), answer, "yes, no, not asked");
+                    }
+                }));
+        return answers;
+    }
+
+    private void refuseUnknownGate(String place, String gate) {
+        var known = knowledge.gates().stream().map(Gate::id).toList();
+        if (!known.contains(gate)) {
+            throw Refusal.unknown("field " + place, gate, String.join(", ", known));
+        }
+    }
+
+    private Reading reading(Fields fields) {
+        fields.only("check", "value", "instrument", "conditions", "seen", "note");
+        try {
+            var read = knowledge.reading(
+                    fields.text("check"),
+                    fields.text("value"),
+                    fields.textOr("instrument", ""),
+                    Set.copyOf(fields.texts("conditions")));
+            return new Reading(
+                    read.check(),
+                    read.value(),
+                    read.instrument(),
+                    read.conditions(),
+                    fields.flag("seen", true),
+                    fields.textOr("note", ""));
+        } catch (Refusal refusal) {
+            throw refusal.at("field " + fields.place());
+        }
+    }
+
+    private static BypassLead lead(Fields fields) {
+        fields.only("device", "placedBy", "removed");
+        return new BypassLead(fields.text("device"), fields.text("placedBy"), fields.flag("removed", false));
+    }
+
+    private Release release(Fields fields) {
+        fields.only("gate", "name", "licence", "cause");
+        refuseUnknownGate(fields.path("gate"), fields.text("gate"));
+        return new Release(fields.text("gate"), fields.text("name"), fields.text("licence"), fields.text("cause"));
+    }
+
+    private static RatingPlate plate(Fields fields) {
+        fields.only(
+                "description",
+                "fuel",
+                "input",
+                "inletMinimum",
+                "inletMaximum",
+                "manifold",
+                "flameMinimum",
+                "riseMaximum",
+                "efficiency",
+                "ageYears");
+        var plate = new RatingPlate(
+                fields.text("description"),
+                Fuel.parse(fields.text("fuel")),
+                measured(fields, "input", Dimension.HEAT_RATE, "10,000 to 5,000,000 Btu/h", 10_000, 5_000_000)
+                        .map(HeatRate::of),
+                pressure(fields, "inletMinimum"),
+                pressure(fields, "inletMaximum"),
+                pressure(fields, "manifold"),
+                measured(fields, "flameMinimum", Dimension.CURRENT, "0.1 to 10 microampere", 0.1e-6, 10e-6)
+                        .map(measure -> decimal(measure, Unit.MICROAMPERE)),
+                measured(fields, "riseMaximum", Dimension.TEMPERATURE_RISE, "1 to 100 F", 1, 100)
+                        .map(measure -> decimal(measure, Unit.FAHRENHEIT_RISE)),
+                measured(fields, "efficiency", Dimension.SHARE, "50 to 99 %", 50, 99)
+                        .map(measure -> decimal(measure, Unit.PERCENT)),
+                fields.whole("ageYears", 0, 80));
+        if (plate.inletMinimum().isPresent()
+                && plate.inletMaximum().isPresent()
+                && plate.inletMinimum().get().compareTo(plate.inletMaximum().get()) >= 0) {
+            throw Refusal.notAllowed(
+                    "field " + fields.path("inletMinimum"), fields.text("inletMinimum"), "less than inletMaximum");
+        }
+        return plate;
+    }
+
+    private static Optional<Pressure> pressure(Fields fields, String name) {
+        return measured(fields, name, Dimension.PRESSURE, "0.1 to 60 in w.c.", 0.1, 60)
+                .map(Pressure::of);
+    }
+
+    /** A measure in the range, both ends included, in base units. */
+    private static Optional<Measure> measured(
+            Fields fields, String name, Dimension dimension, String allowed, double lowest, double highest) {
+        return fields.optional(name).map(text -> {
+            var place = "field " + fields.path(name);
+            try {
+                var measure = Measure.parse(dimension, text);
+                var base = measure.in(Unit.baseOf(dimension));
+                if (base < lowest || base > highest) {
+                    throw Refusal.outOfRange(dimension.words(), text, allowed);
+                }
+                return measure;
+            } catch (Refusal refusal) {
+                throw refusal.at(place);
+            }
+        });
+    }
+
+    private static BigDecimal decimal(Measure measure, Unit unit) {
+        return measure.unit() == unit
+                ? measure.value()
+                : Measure.of(measure.in(unit), unit).value();
+    }
+
+    private static Party party(Fields fields) {
+        fields.only("name", "address", "phone", "email", "role");
+        var address = fields.texts("address");
+        if (address.isEmpty()) {
+            throw Refusal.missing("field " + fields.path("address"), "one line or more");
+        }
+        return new Party(
+                fields.text("name"),
+                address,
+                fields.textOr("phone", ""),
+                fields.textOr("email", ""),
+                fields.has("role") ? fields.word("role", Set.of("owner", "tenant", "agent")) : "owner");
+    }
+
+    private static RepairTerms repair(Fields fields) {
+        fields.only("partYears", "facts", "sizes");
+        return new RepairTerms(
+                fields.whole("partYears", 0, 80),
+                Set.copyOf(fields.texts("facts")),
+                fields.optionalObject("sizes").map(Fields::named).orElse(Map.of()));
+    }
+
+    private PriceTerms terms(Fields fields) {
+        fields.only(
+                "zone",
+                "conditions",
+                "discountPercent",
+                "discountAmount",
+                "discountReason",
+                "diagnosisPaid",
+                "diagnosisPaidOn",
+                "taxRate");
+        if (fields.has("discountPercent") && fields.has("discountAmount")) {
+            throw Refusal.notAllowed(
+                    "field " + fields.path("discountAmount"),
+                    fields.text("discountAmount"),
+                    "a percent or an amount, not both");
+        }
+        var terms = new PriceTerms(
+                fields.textOr("zone", plainTerms().zone()),
+                fields.texts("conditions").stream().collect(Collectors.toSet()),
+                percent(fields, "discountPercent", 100),
+                money(fields, "discountAmount"),
+                fields.textOr("discountReason", ""),
+                money(fields, "diagnosisPaid"),
+                fields.has("diagnosisPaidOn") ? Optional.of(date(fields, "diagnosisPaidOn")) : Optional.empty(),
+                percent(fields, "taxRate", 30));
+        if (terms.diagnosisPaid().isPresent() && terms.diagnosisPaidOn().isEmpty()) {
+            throw Refusal.missing("field " + fields.path("diagnosisPaidOn"), "the day the fee was paid");
+        }
+        return terms;
+    }
+
+    private static PriceTerms plainTerms() {
+        return new PriceTerms(
+                "standard",
+                Set.of(),
+                Optional.empty(),
+                Optional.empty(),
+                "",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private static Optional<Percent> percent(Fields fields, String name, int highest) {
+        return fields.optional(name).map(text -> {
+            try {
+                var percent = Percent.parse(text);
+                if (percent.value().signum() < 0 || percent.value().compareTo(BigDecimal.valueOf(highest)) > 0) {
+                    throw Refusal.outOfRange("percentage", text, "0 to " + highest + " %");
+                }
+                return percent;
+            } catch (Refusal refusal) {
+                throw refusal.at("field " + fields.path(name));
+            }
+        });
+    }
+
+    /** An amount with two decimals; a currency code in front has to be the shop's. */
+    private Optional<Money> money(Fields fields, String name) {
+        return fields.optional(name).map(text -> {
+            try {
+                var parts = text.split("\\s+", -1);
+                if (parts.length == 2 && !parts[0].equals(currency.getCode())) {
+                    throw Refusal.notAllowed("currency", parts[0], currency.getCode());
+                }
+                var amount = Amounts.parse(currency, parts[parts.length - 1]);
+                if (amount.isNegative() || parts.length > 2) {
+                    throw Refusal.outOfRange("amount of money", text, "0.00 or more");
+                }
+                return amount;
+            } catch (Refusal refusal) {
+                throw refusal.at("field " + fields.path(name));
+            }
+        });
+    }
+
+    private static LocalDate date(Fields fields, String name) {
+        var text = fields.text(name);
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw Refusal.malformed("field " + fields.path(name), text, "a date such as 2026-06-03");
+        }
+    }
+}
