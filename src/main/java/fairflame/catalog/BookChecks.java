@@ -17,13 +17,10 @@ final class BookChecks {
 
     static void check(Shop shop, Problems problems) {
         var checks = new BookChecks(shop, problems);
-        shop.book()
-                .remedies()
-                .forEach(remedy -> remedy.ways()
-                        .forEach(way ->
-                                checks.check(ScopesFile.NAME + " " + remedy.cause() + ", ways " + way.id(), way)));
-        shop.book().pairs().forEach(checks::check);
-        shop.book().joints().forEach(checks::check);
+        var book = shop.book();
+        book.joints().forEach(checks::check);
+        book.pairs().forEach(checks::check);
+        book.remedies().forEach(remedy -> remedy.ways().forEach(way -> checks.check(remedy, way)));
     }
 
     /** Every fact that a condition may name. */
@@ -33,7 +30,8 @@ final class BookChecks {
         return ids;
     }
 
-    private void check(String where, Way way) {
+    private void check(Remedy remedy, Way way) {
+        var where = ScopesFile.NAME + " " + remedy.cause() + ", ways " + way.id();
         conditions(where + ", when", way.when());
         for (var step : way.tasks()) {
             var place = where + ", tasks " + step.task();

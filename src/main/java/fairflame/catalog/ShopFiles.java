@@ -101,7 +101,7 @@ public final class ShopFiles {
     }
 
     private void crossCheck(Shop shop) {
-        TaskChecks.check(shop, problems);
         BookChecks.check(shop, problems);
+        TaskChecks.check(shop, problems);
     }
 }

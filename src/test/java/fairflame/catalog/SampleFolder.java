@@ -10,11 +10,22 @@ import java.util.TreeMap;
 /** The shipped sample folder as text, for tests that change one thing in it. */
 public final class SampleFolder {
     private static final Path ROOT = Path.of("catalog-sample");
+    private static final Map<String, String> FILES = read();
+    private static final Shop SHOP = ShopFiles.parse(FILES);
 
     private SampleFolder() {}
 
     /** A fresh copy: file name to text. */
     public static Map<String, String> files() {
+        return new TreeMap<>(FILES);
+    }
+
+    /** The sample shop. */
+    public static Shop shop() {
+        return SHOP;
+    }
+
+    private static Map<String, String> read() {
         try (var paths = Files.walk(ROOT)) {
             var files = new TreeMap<String, String>();
             paths.filter(Files::isRegularFile)
@@ -23,11 +34,6 @@ public final class SampleFolder {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    /** The sample shop. */
-    public static Shop shop() {
-        return ShopFiles.parse(files());
     }
 
     private static String read(Path path) {

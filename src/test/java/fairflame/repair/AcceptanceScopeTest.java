@@ -30,10 +30,10 @@ class AcceptanceScopeTest {
     @Test
     void twoWetSwitchesAreReplacedTogetherAndOpenedOnce() {
         var file = file(
-                ohms("high-limit-leak", "22 kilohm", "cold"),
-                ohms("outlet-switch-leak", "31 kilohm", "cold"),
-                ohms("high-limit-contact", "6 ohm"),
-                ohms("outlet-switch-contact", "4 ohm"));
+                ohms("leak-high-limit", "22 kilohm", "cold"),
+                ohms("leak-outlet", "31 kilohm", "cold"),
+                ohms("contact-high-limit", "6 ohm"),
+                ohms("contact-outlet", "4 ohm"));
         var plan =
                 ScopeBuilder.plan(settled(cause("LD01", "high-limit-switch", "outlet-switch")), file, shop, larkwell);
 
@@ -55,7 +55,7 @@ class AcceptanceScopeTest {
 
     @Test
     void oneOfTwoWetSwitchesIsShownWithWhatItLeaves() {
-        var file = file(ohms("high-limit-leak", "22 kilohm", "cold"), ohms("outlet-switch-leak", "31 kilohm", "cold"));
+        var file = file(ohms("leak-high-limit", "22 kilohm", "cold"), ohms("leak-outlet", "31 kilohm", "cold"));
         var plan =
                 ScopeBuilder.plan(settled(cause("LD01", "high-limit-switch", "outlet-switch")), file, shop, larkwell);
 
@@ -108,12 +108,12 @@ class AcceptanceScopeTest {
     @Test
     void aSingleSwitchIsEnoughWhenTheOtherIsProvedGoodAndTheWaterIsStopped() {
         var file = file(
-                ohms("high-limit-leak", "18 kilohm", "cold"),
-                ohms("high-limit-leak", "18 kilohm", "warm"),
-                open("outlet-switch-leak", "cold"),
-                open("outlet-switch-leak", "warm"),
-                ohms("outlet-switch-contact", "0.2 ohm"),
-                word("water-source", "found-and-stopped"));
+                ohms("leak-high-limit", "18 kilohm", "cold"),
+                ohms("leak-high-limit", "18 kilohm", "warm"),
+                open("leak-outlet", "cold"),
+                open("leak-outlet", "warm"),
+                ohms("contact-outlet", "0.2 ohm"),
+                word("water-source", "sealed"));
         var plan =
                 ScopeBuilder.plan(settled(cause("LD02", "high-limit-switch")), file, shop, larkwell.withPartYears(3));
 
@@ -130,13 +130,54 @@ class AcceptanceScopeTest {
     void aShortSupplyIsTheUtilitysAndNoPipeIsSold() {
         var file = withPipe(file(), Reconciliation.Verdict.DOES_NOT_EXPLAIN);
         var plan = ScopeBuilder.plan(
-                settled(cause("LD03", "meter")), file, shop, larkwell.withPipes(List.of(largerLine())));
+                settled(cause("LD03M", "gas-meter")), file, shop, larkwell.withPipes(List.of(largerLine())));
 
         assertThat(plan.scopes()).hasSize(1);
         assertThat(ids(plan.scopes().get(0))).containsExactly("R20u");
         assertThat(hours(plan.scopes().get(0))).isEqualByComparingTo("0.50");
         assertThat(parts(plan.scopes().get(0))).isEmpty();
         assertThat(notes(plan.scopes().get(0))).containsExactly("N-UTIL");
+    }
+
+    @Test
+    void aLimitThatTripsFromLowFlowIsLeftAloneAndTheFilterIsCleaned() {
+        var plan = ScopeBuilder.plan(settled(cause("TM01")), file(), shop, larkwell);
+
+        var scope = plan.scopes().get(0);
+        assertThat(ids(scope)).containsExactly("R40", "R00");
+        assertThat(hours(scope)).isEqualByComparingTo("1.00");
+        assertThat(scope.tests()).containsExactly("B", "H");
+        assertThat(scope.extraNotes()).isEmpty();
+        assertThat(parts(scope)).doesNotContainKeys("SW-01", "SW-02", "SW-03", "SW-04");
+    }
+
+    @Test
+    void aScopeAfterABypassTestAlwaysPrintsThatNoSafetyDeviceIsBypassed() {
+        var plan = ScopeBuilder.plan(settled(cause("TM01")), Visits.bypassed(file()), shop, larkwell);
+
+        assertThat(plan.scopes().get(0).extraNotes()).containsExactly("N-NOBYPASS");
+    }
+
+    @Test
+    void aWetPairAndADirtySensorShareTheOpeningOfTheHeater() {
+        var plan = ScopeBuilder.plan(
+                settled(cause("LD01", "high-limit-switch", "outlet-switch"), cause("LD05", "flame-sensor")),
+                file(),
+                shop,
+                larkwell);
+
+        assertThat(plan.scopes()).extracting(Scope::id).containsExactly("both+clean-sensor", "one+clean-sensor");
+        assertThat(hours(plan.scopes().get(0))).isEqualByComparingTo("1.50");
+        assertThat(plan.scopes().get(0).tests()).containsExactly("B", "D", "E", "F", "H");
+    }
+
+    @Test
+    void aRolloutFuseIsRenewedOnlyAfterTheReleaseAndTogetherWithItsCause() {
+        var plan = ScopeBuilder.plan(settled(cause("SR06")), Visits.released(file()), shop, larkwell);
+
+        assertThat(ids(plan.scopes().get(0))).containsExactly("R16", "R25");
+        assertThat(plan.scopes().get(0).tests()).contains("G");
+        assertThat(trades(plan.scopes().get(0))).containsExactly(Trade.TECHNICIAN, Trade.GAS_FITTER);
     }
 
     static PipeJob largerLine() {
