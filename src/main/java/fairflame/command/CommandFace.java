@@ -20,7 +20,7 @@ public final class CommandFace {
     private static final int FAULT = 70;
 
     private static final int REFUSED = 1;
-    private static final int STOP_WORK = 3;
+    static final int STOP_WORK = 3;
 
     private CommandFace() {}
 

@@ -31,6 +31,11 @@ public record CaseFile(
         releases = List.copyOf(releases);
     }
 
+    /** The same case with the gas line's reconciliation. */
+    public CaseFile withPipe(Reconciliation reconciliation) {
+        return new CaseFile(complaint, plate, gates, readings, leads, releases, Optional.of(reconciliation));
+    }
+
     /** Test leads placed and not yet recorded as removed. */
     public long leadsStillPlaced() {
         return leads.stream().filter(lead -> !lead.removed()).count();

@@ -1,6 +1,7 @@
 package fairflame.visit;
 
 import fairflame.Refusal;
+import fairflame.agreement.ConsentText;
 import fairflame.catalog.Shop;
 import fairflame.catalog.ShopFiles;
 import fairflame.diagnosis.Knowledge;
@@ -32,6 +33,7 @@ public record Library(
         GasTables tables,
         NoteBook notes,
         Cautions cautions,
+        ConsentText consent,
         Map<String, String> templates,
         List<String> versions) {
     /** The language that papers are written in unless the customer wants another. */
@@ -54,6 +56,7 @@ public record Library(
                 GasTables.shipped(),
                 placed(sources.templates(), () -> NoteBook.parse(text(templates, "notes.yaml"))),
                 placed(sources.templates(), () -> Cautions.parse(text(templates, "cautions.yaml"))),
+                placed(sources.templates(), () -> ConsentText.parse(text(templates, "consent.yaml"))),
                 templates,
                 List.of(
                         "catalog: " + shop.version() + ", " + digest(catalog),

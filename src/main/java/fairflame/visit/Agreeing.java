@@ -1,0 +1,68 @@
+package fairflame.visit;
+
+import fairflame.Refusal;
+import fairflame.agreement.SignedRevision;
+import fairflame.agreement.Signing;
+import fairflame.agreement.SigningAct;
+import fairflame.agreement.Standing;
+import fairflame.quote.Choice;
+import fairflame.quote.Quote;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Takes the customer's signature on a quote and seals it. */
+public final class Agreeing {
+    private final Workplace workplace;
+
+    public Agreeing(Workplace workplace) {
+        this.workplace = workplace;
+    }
+
+    /** A sealed revision and the files written. */
+    public record Result(SignedRevision signed, List<String> files) {}
+
+    /** The latest revision of a quote. */
+    public Quote quote(String number) {
+        return workplace
+                .store()
+                .reading(records -> records.quotes().latest(number))
+                .orElseThrow(() -> Refusal.unknown("quote", number, "the number of a quote in this folder"));
+    }
+
+    /** The sentences that the customer has to say of each choice not taken, by id of the choice. */
+    public Map<String, String> declines(Quote quote, String taken) {
+        var sentences = new LinkedHashMap<String, String>();
+        for (Choice choice : quote.choices()) {
+            if (!choice.id().equals(taken)) {
+                sentences.put(choice.id(), workplace.library().consent().decline(quote, choice));
+            }
+        }
+        return sentences;
+    }
+
+    /** What the customer agrees to by signing for a choice: to be shown before the act. */
+    public List<String> consent(Quote quote, String choice) {
+        var words = workplace.library().consent();
+        return List.of(words.authorise(quote, quote.choice(choice)), words.electronic(quote));
+    }
+
+    /** Signs, seals and stores in one step, then writes the signed copy. */
+    public Result sign(String number, String choice, SigningAct act) {
+        var signing = new Signing(workplace.library().consent());
+        var signed = workplace.store().inTransaction(workplace.by(), records -> {
+            var quote = records.quotes()
+                    .latest(number)
+                    .orElseThrow(() -> Refusal.unknown("quote", number, "the number of a quote in this folder"));
+            var standing = new Standing(
+                    quote.revision(),
+                    records.agreements().find(number, quote.revision()).isPresent(),
+                    records.chain().last());
+            var sealed = signing.sign(quote, choice, act, standing);
+            records.agreements().add(sealed);
+            VisitStates.move(records, quote.visit(), State.SIGNED);
+            return sealed;
+        });
+        return new Result(signed, new Papers(workplace).signed(signed));
+    }
+}

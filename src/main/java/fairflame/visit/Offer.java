@@ -1,0 +1,112 @@
+package fairflame.visit;
+
+import fairflame.Refusal;
+import fairflame.quote.Quote;
+import fairflame.quote.StopWorkSheet;
+import fairflame.store.StoredVisit;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+
+/** Makes a visit's quote and keeps it, or the stop-work sheet where there may be no price. */
+public final class Offer {
+    private static final String SERIES = "Q";
+
+    private final Workplace workplace;
+
+    public Offer(Workplace workplace) {
+        this.workplace = workplace;
+    }
+
+    /** What a visit ended in. */
+    public sealed interface Result {
+        Examination examined();
+
+        /** Names of the files written. */
+        List<String> files();
+
+        <R> R match(Function<Quoted, R> quoted, Function<Halted, R> halted);
+    }
+
+    /** A quote, for the repair or for the diagnosis only. */
+    public record Quoted(Examination examined, Quote quote, List<String> files) implements Result {
+        @Override
+        public <R> R match(Function<Quoted, R> quoted, Function<Halted, R> halted) {
+            return quoted.apply(this);
+        }
+    }
+
+    /** A danger: no price. */
+    public record Halted(Examination examined, StopWorkSheet sheet, List<String> files) implements Result {
+        @Override
+        public <R> R match(Function<Quoted, R> quoted, Function<Halted, R> halted) {
+            return halted.apply(this);
+        }
+    }
+
+    /**
+     * Takes a visit as far as it may go. Asking again for the same unchanged visit gives the quote that was made; a
+     * changed one makes a new revision.
+     *
+     * @param done what the technician did about a danger, a sentence each
+     */
+    public Result make(VisitRecord visit, List<String> done) {
+        var examined = Examination.of(visit, workplace.library());
+        return examined.finding()
+                .match(
+                        settled -> quoted(examined, State.QUOTED),
+                        unsettled -> quoted(examined, State.DIAGNOSED),
+                        danger -> {
+                            var sheet = Stopped.sheet(examined, danger, workplace.library(), workplace.now(), done);
+                            keep(visit, State.STOPPED);
+                            return new Halted(examined, sheet, new Papers(workplace).stopWork(sheet));
+                        });
+    }
+
+    private Result quoted(Examination examined, State state) {
+        var making = new QuoteMaking(workplace.library());
+        var visit = examined.visit();
+        // Made once before anything is stored: what cannot be priced leaves no trace.
+        making.quote(examined, SERIES + "-0000", 1, workplace.today());
+        var quote = workplace.store().inTransaction(workplace.by(), records -> {
+            var former = records.quotes().rows().stream()
+                    .filter(row -> row.visit().equals(visit.id()))
+                    .findFirst();
+            if (former.isPresent()) {
+                var row = former.get();
+                var same = making.quote(examined, row.number(), row.revision(), row.made());
+                var stored = records.quotes().find(row.number(), row.revision()).orElseThrow();
+                if (same.equals(stored)) {
+                    return stored;
+                }
+                refuseSigned(row.signed(), row.number());
+                var next = making.quote(examined, row.number(), row.revision() + 1, workplace.today());
+                records.quotes().add(next);
+                records.visits().save(stored(visit, state));
+                return next;
+            }
+            records.visits().save(stored(visit, state));
+            return records.quotes()
+                    .issue(
+                            SERIES,
+                            workplace.today().getYear(),
+                            number -> making.quote(examined, Objects.requireNonNull(number), 1, workplace.today()));
+        });
+        return new Quoted(examined, quote, new Papers(workplace).quote(quote));
+    }
+
+    private static void refuseSigned(boolean signed, String number) {
+        if (signed) {
+            throw Refusal.notAllowed(
+                    "changing quote " + number, "signed already", "a change order signed by the customer");
+        }
+    }
+
+    private void keep(VisitRecord visit, State state) {
+        workplace.store().change(workplace.by(), records -> records.visits().save(stored(visit, state)));
+    }
+
+    private static StoredVisit stored(VisitRecord visit, State state) {
+        return new StoredVisit(visit.id(), state.word(), visit.customerOnPaper().name(), visit.on(), visit.json());
+    }
+}

@@ -1,0 +1,164 @@
+package fairflame.visit;
+
+import fairflame.catalog.Jurisdiction;
+import fairflame.catalog.TaxRule;
+import fairflame.diagnosis.RatingPlate;
+import fairflame.document.PaperText;
+import fairflame.money.Rounding;
+import fairflame.quantity.HeatRate;
+import fairflame.quote.Discount;
+import fairflame.quote.LineKind;
+import fairflame.quote.PaidDiagnosis;
+import fairflame.quote.PricingInputs;
+import fairflame.quote.Quote;
+import fairflame.quote.QuoteRequest;
+import fairflame.quote.Quoting;
+import fairflame.repair.RepairInputs;
+import fairflame.repair.ScopeBuilder;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** From an examination to a quote: the place's rules, the scope, the price and the words. Pure. */
+public final class QuoteMaking {
+    private final Library library;
+    private final PaperText paper;
+
+    public QuoteMaking(Library library) {
+        this.library = library;
+        this.paper = library.paper(Library.ENGLISH);
+    }
+
+    /**
+     * The quote of an examination: a repair for a settled finding, the diagnosis only for one that is not settled.
+     *
+     * @throws fairflame.Refusal of the stop-work kind on dangerous evidence
+     */
+    public Quote quote(Examination examined, String number, int revision, LocalDate made) {
+        var visit = examined.visit();
+        var place = place(visit);
+        return examined.finding()
+                .match(
+                        settled -> {
+                            var quoting = quoting(examined, place, number, revision, made, true);
+                            return quoting.repair(
+                                    settled,
+                                    ScopeBuilder.plan(
+                                            settled, examined.file(), library.shop(), inputs(examined, place)));
+                        },
+                        unsettled -> quoting(examined, place, number, revision, made, false)
+                                .diagnosisOnly(unsettled),
+                        danger -> quoting(examined, place, number, revision, made, false)
+                                .stopWork(danger));
+    }
+
+    /** The rules of the visit's place; where the shop does not know it, the most cautious ones. */
+    public Jurisdiction place(VisitRecord visit) {
+        var shop = library.shop();
+        return visit.terms()
+                .taxRate()
+                .filter(rate -> !shop.knowsPlace(visit.jurisdiction()))
+                .map(rate -> shop.jurisdiction(
+                        visit.jurisdiction(),
+                        new TaxRule(
+                                List.of(new TaxRule.Layer("Sales tax as stated on the visit", rate)),
+                                Arrays.stream(LineKind.values())
+                                        .map(LineKind::word)
+                                        .collect(Collectors.toSet()),
+                                true,
+                                false,
+                                Rounding.NEAREST,
+                                "rate stated by " + visit.technician() + ", not checked for this place")))
+                .orElseGet(() -> shop.jurisdiction(visit.jurisdiction()));
+    }
+
+    /** The people of a visit as the paper names them. */
+    public QuoteRequest.People people(VisitRecord visit) {
+        var company = paper.company();
+        return new QuoteRequest.People(
+                company.seller(), company.licence(), visit.customerOnPaper(), visit.siteOnPaper());
+    }
+
+    /** The heater in words, from its plate. */
+    public static String heater(RatingPlate plate) {
+        var words = new ArrayList<String>();
+        words.add(plate.description());
+        words.add(plate.fuel().word() + (plate.fuel() == fairflame.gas.Fuel.NATURAL ? " gas" : ""));
+        plate.input()
+                .map(HeatRate::btuPerHour)
+                .ifPresent(input -> words.add(String.format(Locale.US, "input %,.0f Btu/h", input)));
+        plate.inletMinimum()
+                .ifPresent(low -> plate.inletMaximum()
+                        .ifPresent(high -> words.add(String.format(
+                                Locale.US,
+                                "gas inlet %s to %s in w.c.",
+                                plain(low.inchesWater()),
+                                plain(high.inchesWater())))));
+        plate.ageYears().ifPresent(years -> words.add(years + (years == 1 ? " year old" : " years old")));
+        return String.join(", ", words);
+    }
+
+    private static String plain(double value) {
+        return new java.math.BigDecimal(value, new java.math.MathContext(6))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    private Quoting quoting(
+            Examination examined, Jurisdiction place, String number, int revision, LocalDate made, boolean repair) {
+        var visit = examined.visit();
+        var versions = new ArrayList<>(library.versions());
+        versions.add("place: " + place.name());
+        return new Quoting(
+                library.shop(),
+                new QuoteRequest(
+                        new QuoteRequest.Head(number, revision, visit.id(), made),
+                        people(visit),
+                        heater(visit.file().plate()),
+                        place,
+                        prices(visit.terms()),
+                        new QuoteRequest.Paper(
+                                library.notes(),
+                                repair ? paper.terms() : paper.diagnosisTerms(),
+                                versions,
+                                Optional.empty()),
+                        Optional.empty(),
+                        Gauges.of(examined.verdicts()),
+                        visit.file().releases()));
+    }
+
+    private RepairInputs inputs(Examination examined, Jurisdiction place) {
+        var terms = examined.visit().repair();
+        return new RepairInputs(
+                place,
+                PipeWork.jobs(examined, library, place),
+                terms.sizes(),
+                terms.facts(),
+                terms.partYears(),
+                List.of());
+    }
+
+    private static PricingInputs prices(PriceTerms terms) {
+        return new PricingInputs(
+                terms.zone(),
+                terms.conditions(),
+                discount(terms),
+                List.of(),
+                terms.diagnosisPaid()
+                        .flatMap(paid -> terms.diagnosisPaidOn().map(day -> new PaidDiagnosis(paid, day, false))),
+                List.of(),
+                Set.of());
+    }
+
+    private static Optional<Discount> discount(PriceTerms terms) {
+        var reason = terms.discountReason();
+        return terms.discountPercent()
+                .map(percent -> Discount.ofPercent(reason, percent))
+                .or(() -> terms.discountAmount().map(amount -> Discount.ofAmount(reason, amount)));
+    }
+}

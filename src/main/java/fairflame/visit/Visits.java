@@ -1,0 +1,20 @@
+package fairflame.visit;
+
+import fairflame.Refusal;
+import fairflame.store.TextFile;
+import java.nio.file.Path;
+
+/** Reads visits from files. */
+public final class Visits {
+    private Visits() {}
+
+    /** The visit in a file; a refusal names the file. */
+    public static VisitRecord read(Path file, Library library) {
+        var text = TextFile.read(file);
+        try {
+            return library.visits().read(text);
+        } catch (Refusal refusal) {
+            throw refusal.at(file.toString());
+        }
+    }
+}
