@@ -11,7 +11,7 @@ import java.util.List;
  * @param standing how far it is proved
  * @param supports reasons for it
  * @param against reasons against it
- * @param missing checks that would decide it and were not done: ids, with tags such as {@code outlet-switch-leak[warm]}
+ * @param missing checks that would decide it and were not done: ids, with tags such as {@code leak-outlet[warm]}
  * @param restsOn the deciding check it is settled by, in words; empty unless settled
  * @param devices ids of the devices at fault where the readings tell, such as {@code high-limit-switch}
  * @param repairs task ids that mend it, in the order they are thought of; empty when nothing is sold for it

@@ -70,7 +70,7 @@ public final class DemoQuotes {
             Candidate.Standing.SETTLED,
             List.of(
                     new Evidence(
-                            "leak-high", List.of("high-limit-leak"), "High limit reads 22 kilohm to its body.", "OHM"),
+                            "leak-high", List.of("leak-high-limit"), "High limit reads 22 kilohm to its body.", "OHM"),
                     new Evidence(
                             "hold-in", List.of("valve-min"), "Valve voltage fell to 15.7 V before the flame.", "M-13")),
             List.of());
