@@ -12,11 +12,11 @@ public enum Hazard {
     H4("do not proceed", 100);
 
     private final String words;
-    private final double cost;
+    private final double minutes;
 
-    Hazard(String words, double cost) {
+    Hazard(String words, double minutes) {
         this.words = words;
-        this.cost = cost;
+        this.minutes = minutes;
     }
 
     public String words() {
@@ -25,7 +25,7 @@ public enum Hazard {
 
     /** What a minute under this hazard counts as, in minutes of looking; invented for the demo. */
     double cost() {
-        return cost;
+        return minutes;
     }
 
     static Hazard parse(String text) {
