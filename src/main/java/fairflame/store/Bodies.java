@@ -12,4 +12,14 @@ public record Bodies(
         Body<SignedRevision> agreement,
         Body<ChangeOrder> changeOrder,
         Body<Invoice> invoice,
-        Body<Completion> completion) {}
+        Body<Completion> completion) {
+    /** The form in which things are signed: the same thing always gives the same bytes. */
+    public static Bodies canonical() {
+        return new Bodies(
+                Body.canonical(Quote.class),
+                Body.canonical(SignedRevision.class),
+                Body.canonical(ChangeOrder.class),
+                Body.canonical(Invoice.class),
+                Body.canonical(Completion.class));
+    }
+}

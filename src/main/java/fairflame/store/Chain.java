@@ -4,10 +4,7 @@ import java.util.List;
 
 /** The seals of signed revisions and change orders, one after the other. */
 public interface Chain {
-    /** What stands for the seal before the first one: 64 zeros. */
-    String START = "0".repeat(64);
-
-    /** Chain value of the last seal; {@link #START} when nothing is sealed. */
+    /** Chain value of the last seal; {@link fairflame.agreement.Sealing#START} when nothing is sealed. */
     String last();
 
     List<Link> links();

@@ -2,6 +2,7 @@ package fairflame.store;
 
 import fairflame.Refusal;
 import fairflame.agreement.Seal;
+import fairflame.agreement.Sealing;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 
@@ -17,7 +18,7 @@ final class SqliteChain implements Chain {
         return handle.createQuery("select chain from chain_link order by position desc limit 1")
                 .mapTo(String.class)
                 .findOne()
-                .orElse(START);
+                .orElse(Sealing.START);
     }
 
     @Override

@@ -40,12 +40,22 @@ public final class Store implements AutoCloseable {
     }
 
     /** Opens a database, makes it when the file is not there and renews it when it is of an earlier version. */
+    public static Store open(Path file) {
+        return open(file, WAIT);
+    }
+
+    /** As {@link #open(Path)}, waiting this long for another program that is writing. */
+    public static Store open(Path file, Duration wait) {
+        return open(file, Bodies.canonical(), wait);
+    }
+
+    /** As {@link #open(Path)}, with another byte form. */
     public static Store open(Path file, Bodies bodies) {
         return open(file, bodies, WAIT);
     }
 
     /** As {@link #open(Path, Bodies)}, waiting this long for another program that is writing. */
-    public static Store open(Path file, Bodies bodies, Duration wait) {
+    static Store open(Path file, Bodies bodies, Duration wait) {
         return open(file, bodies, Connector.waiting(wait), Migrations.shipped());
     }
 

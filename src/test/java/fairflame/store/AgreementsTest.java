@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fairflame.Refusal;
+import fairflame.agreement.CanonicalForm;
 import fairflame.agreement.ChangeOrder;
+import fairflame.agreement.Sealing;
 import fairflame.agreement.SignedRevision;
 import org.junit.jupiter.api.Test;
 
@@ -16,14 +18,14 @@ class AgreementsTest extends RecordsContract {
         assertThat(seen().agreements().latest("Q-2026-0001")).contains(signed);
         assertThat(seen().agreements().bytes("Q-2026-0001", 1))
                 .hasValueSatisfying(bytes ->
-                        assertThat(bytes).isEqualTo(JsonBodies.ALL.agreement().write(signed)));
+                        assertThat(bytes).isEqualTo(CanonicalForm.write(signed)));
         assertThat(seen().agreements().find("Q-2026-0001", 2)).isEmpty();
         assertThat(seen().agreements().latest("Q-2026-0002")).isEmpty();
     }
 
     @Test
     void sealsFollowEachOtherAcrossQuotesAndChangeOrders() {
-        assertThat(seen().chain().last()).isEqualTo(Chain.START).hasSize(64);
+        assertThat(seen().chain().last()).isEqualTo(Sealing.START).hasSize(64);
         var first = signed();
         var order = make(records -> {
             var made = Samples.changeOrder(
@@ -38,7 +40,7 @@ class AgreementsTest extends RecordsContract {
                         link(
                                 1,
                                 "Q-2026-0001 revision 1",
-                                Chain.START,
+                                Sealing.START,
                                 first.seal().chain()),
                         link(
                                 2,
@@ -79,14 +81,14 @@ class AgreementsTest extends RecordsContract {
     @Test
     void aQuoteThatIsNotStoredCannotBeSigned() {
         quoted();
-        refused(Samples.signed(Samples.quote("Q-2026-0001", 2), Chain.START), "a stored revision");
+        refused(Samples.signed(Samples.quote("Q-2026-0001", 2), Sealing.START), "a stored revision");
     }
 
     @Test
     void aQuoteThatWasChangedBeforeSigningIsRefused() {
         quoted();
         refused(
-                Samples.signed(Samples.quote("Q-2026-0001", 1, "quietly altered"), Chain.START),
+                Samples.signed(Samples.quote("Q-2026-0001", 1, "quietly altered"), Sealing.START),
                 "the revision as it is stored");
     }
 
@@ -94,7 +96,7 @@ class AgreementsTest extends RecordsContract {
     void aSealThatDoesNotFollowTheLastOneIsRefused() {
         signed();
         var second = quoted();
-        refused(Samples.signed(second, Chain.START), "a seal that follows the last one");
+        refused(Samples.signed(second, Sealing.START), "a seal that follows the last one");
         assertThat(seen().agreements().all()).hasSize(1);
     }
 
@@ -107,7 +109,7 @@ class AgreementsTest extends RecordsContract {
     @Test
     void aChangeOrderNeedsASignedRevisionAndIsStoredOnce() {
         quoted();
-        refused(order(1, Chain.START), "a revision that is signed and stored");
+        refused(order(1, Sealing.START), "a revision that is signed and stored");
         var signed = signed();
         assertThat(signed.quote().number()).isEqualTo("Q-2026-0002");
     }

@@ -52,7 +52,7 @@ class BackupTest extends RecordsContract {
         store.backup(copy);
         var restored = folder.resolve("restored.db");
         Backup.restore(copy, restored);
-        try (var other = Store.open(restored, JsonBodies.ALL)) {
+        try (var other = Store.open(restored)) {
             assertThat(RawDatabase.counts(restored)).isEqualTo(RawDatabase.counts(store.file()));
             other.change(OFFICE, records -> records.settings().put("shop", "own"));
             assertThat(other.faults()).isEmpty();

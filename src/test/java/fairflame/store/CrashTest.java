@@ -24,7 +24,7 @@ class CrashTest {
             var program = WritingProgram.start(file, "kill" + jobs, 1_000_000);
             program.awaitJobs(jobs);
             told.addAll(program.kill());
-            try (var store = Store.open(file, JsonBodies.ALL)) {
+            try (var store = Store.open(file)) {
                 assertThat(store.faults()).isEmpty();
                 List<String> invoices = store.reading(records -> records.invoices().rows().stream()
                         .map(InvoiceRow::number)
@@ -55,7 +55,7 @@ class CrashTest {
                 .isEqualTo(IntStream.rangeClosed(1, 120)
                         .mapToObj(n -> new SerialNumber("I", 2026, n).toString())
                         .toList());
-        try (var store = Store.open(file, JsonBodies.ALL)) {
+        try (var store = Store.open(file)) {
             assertThat(store.faults()).isEmpty();
         }
         assertThat(folder).isDirectoryNotContaining("glob:**.new*");

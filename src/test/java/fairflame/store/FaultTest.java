@@ -95,7 +95,7 @@ class FaultTest {
 
     private Store opened() {
         var connector = Connector.waiting(Duration.ofMillis(60));
-        return Store.open(file, JsonBodies.ALL, path -> disk.wrap(connector.connect(path)), Migrations.shipped());
+        return Store.open(file, Bodies.canonical(), path -> disk.wrap(connector.connect(path)), Migrations.shipped());
     }
 
     @Test

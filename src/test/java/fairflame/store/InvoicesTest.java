@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fairflame.Refusal;
+import fairflame.agreement.CanonicalForm;
+import fairflame.agreement.Sealing;
 import fairflame.agreement.SignedRevision;
 import fairflame.invoice.Invoice;
 import fairflame.invoice.Payment;
@@ -29,7 +31,7 @@ class InvoicesTest extends RecordsContract {
         assertThat(seen().invoices().find("I-2026-0001")).contains(issued);
         assertThat(seen().invoices().bytes("I-2026-0001"))
                 .hasValueSatisfying(bytes ->
-                        assertThat(bytes).isEqualTo(JsonBodies.ALL.invoice().write(issued)));
+                        assertThat(bytes).isEqualTo(CanonicalForm.write(issued)));
         assertThat(seen().invoices().find("I-2026-0002")).isEmpty();
     }
 
@@ -109,17 +111,12 @@ class InvoicesTest extends RecordsContract {
     @Test
     void onlyASignedRevisionIsInvoiced() {
         var unsigned = quoted();
-        refused(invoice("I-2026-0001", Samples.signed(unsigned, Chain.START)), "a revision that is signed and stored");
+        refused(invoice("I-2026-0001", Samples.signed(unsigned, Sealing.START)), "a revision that is signed and stored");
     }
 
     @Test
     void theSealNamedMustBeTheStoredOne() {
-        var other = new SignedRevision(
-                signed.quote(),
-                signed.choice(),
-                signed.declined(),
-                signed.signature(),
-                Samples.seal("0".repeat(64), "1".repeat(64)));
+        var other = Samples.signed(signed.quote(), "1".repeat(64));
         refused(invoice("I-2026-0001", other), "seal named by invoice I-2026-0001");
     }
 

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fairflame.Refusal;
+import fairflame.agreement.CanonicalForm;
+import fairflame.agreement.Sealing;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -37,7 +39,7 @@ class JournalTest extends RecordsContract {
         });
         assertThat(all.get(1).before()).isEmpty();
         assertThat(all.get(1).after())
-                .isEqualTo(Digest.of(JsonBodies.ALL.quote().write(signed.quote())));
+                .isEqualTo(Digest.of(CanonicalForm.write(signed.quote())));
     }
 
     @Test
@@ -68,7 +70,7 @@ class JournalTest extends RecordsContract {
 
     static List<Consumer<Records>> changes() {
         var quote = Samples.quote("Q-2026-0001", 1);
-        var signed = Samples.signed(quote, Chain.START);
+        var signed = Samples.signed(quote, Sealing.START);
         return List.of(
                 records -> records.visits().save(Samples.VISIT),
                 records -> records.visits().saveDraft("V", "x"),
@@ -76,7 +78,7 @@ class JournalTest extends RecordsContract {
                 records -> records.quotes().add(quote),
                 records -> records.quotes().issue("Q", 2026, number -> quote),
                 records -> records.agreements().add(signed),
-                records -> records.changeOrders().add(Samples.changeOrder("Q-2026-0001", 1, "", "")),
+                records -> records.changeOrders().add(Samples.changeOrder("Q-2026-0001", 1, Sealing.START, Sealing.START)),
                 records -> records.invoices().add(Samples.invoice("I-2026-0001", signed)),
                 records -> records.invoices().issue("I", 2026, number -> Samples.invoice(number, signed)),
                 records -> records.payments().add(Samples.receipt("P", "Q-2026-0001", Optional.empty(), "1.00")),

@@ -38,7 +38,7 @@ class MigrationsTest {
     @MethodSource("earlierVersions")
     void aDatabaseOfEveryEarlierVersionIsRenewedWithWhatItHolds(int version) throws IOException {
         var file = atVersion(version);
-        try (var store = Store.open(file, JsonBodies.ALL)) {
+        try (var store = Store.open(file)) {
             assertThat(RawDatabase.one(file, "pragma user_version")).isEqualTo("" + Migrations.NEWEST);
             assertThat(store.faults()).isEmpty();
             store.reading(records -> {
@@ -92,14 +92,14 @@ class MigrationsTest {
         var before = RawDatabase.counts(file);
         assertThatThrownBy(() -> Store.open(
                         file,
-                        JsonBodies.ALL,
+                        Bodies.canonical(),
                         Connector.waiting(Duration.ofMillis(60)),
                         new Migrations("filesystem:" + steps)))
                 .isInstanceOf(StoreException.class)
                 .hasMessageContaining("nowhere");
         assertThat(RawDatabase.counts(file)).isEqualTo(before);
         assertThat(RawDatabase.one(file, "pragma user_version")).isEqualTo("1");
-        Store.open(file, JsonBodies.ALL).close();
+        Store.open(file).close();
     }
 
     @Test
@@ -110,7 +110,7 @@ class MigrationsTest {
                 steps.resolve("V1__broken.sql"), "create table song (title text);\ninsert into nowhere values (1);");
         assertThatThrownBy(() -> Store.open(
                         file,
-                        JsonBodies.ALL,
+                        Bodies.canonical(),
                         Connector.waiting(Duration.ofMillis(60)),
                         new Migrations("filesystem:" + steps)))
                 .isInstanceOf(StoreException.class);
@@ -128,7 +128,7 @@ class MigrationsTest {
                 throw new org.flywaydb.core.api.FlywayException("table invoice already exists");
             }
         };
-        try (var store = Store.open(file, JsonBodies.ALL, Connector.waiting(Duration.ofMillis(60)), late)) {
+        try (var store = Store.open(file, Bodies.canonical(), Connector.waiting(Duration.ofMillis(60)), late)) {
             assertThat(store.<Object>reading(records -> records.settings().find("shop")))
                     .isEqualTo(Optional.of("own"));
         }

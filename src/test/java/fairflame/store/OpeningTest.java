@@ -93,7 +93,7 @@ class OpeningTest {
     @ValueSource(strings = {":memory:", "file:shop.db", "sh op's %20 ü.db", ":resource:x"})
     void takesEveryOtherNameAsItIs(String name) {
         var odd = folder.resolve(name);
-        Store.open(odd, JsonBodies.ALL).close();
+        Store.open(odd).close();
         assertThat(odd).isRegularFile();
     }
 
@@ -187,7 +187,7 @@ class OpeningTest {
             Files.copy(file, copy.resolve("shop.db"));
             Files.copy(folder.resolve("shop.db-wal"), copy.resolve("shop.db-wal"));
         }
-        try (var store = Store.open(copy.resolve("shop.db"), JsonBodies.ALL)) {
+        try (var store = Store.open(copy.resolve("shop.db"))) {
             assertThat(store.<Object>reading(records -> records.visits().find(VISIT.id())))
                     .isEqualTo(java.util.Optional.of(VISIT));
         }
@@ -238,7 +238,7 @@ class OpeningTest {
     @Test
     void refusesAReadOnlyDatabase() {
         open().close();
-        assertThatThrownBy(() -> Store.open(file, JsonBodies.ALL, OpeningTest::readOnly, Migrations.shipped()))
+        assertThatThrownBy(() -> Store.open(file, Bodies.canonical(), OpeningTest::readOnly, Migrations.shipped()))
                 .isInstanceOf(Refusal.Unusable.class)
                 .hasMessageContaining("a database that this user may write to");
     }
@@ -287,7 +287,7 @@ class OpeningTest {
             config.setMaxPageCount(80);
             return config.createConnection(Connector.url(path));
         };
-        try (var store = Store.open(file, JsonBodies.ALL, small, Migrations.shipped())) {
+        try (var store = Store.open(file, Bodies.canonical(), small, Migrations.shipped())) {
             var large = new StoredVisit("V-2", "open", "x", VISIT.on(), "x".repeat(2_000_000));
             assertThatThrownBy(() -> store.change(OFFICE, records -> {
                         records.visits().save(VISIT);
@@ -303,7 +303,7 @@ class OpeningTest {
     }
 
     private Store open() {
-        return Store.open(file, JsonBodies.ALL, SHORT);
+        return Store.open(file, SHORT);
     }
 
     private void filled() {
@@ -327,7 +327,7 @@ class OpeningTest {
     }
 
     private static void refused(Path file, String reason) {
-        assertThatThrownBy(() -> Store.open(file, JsonBodies.ALL, SHORT).close())
+        assertThatThrownBy(() -> Store.open(file, SHORT).close())
                 .isInstanceOf(Refusal.Unusable.class)
                 .hasMessageContaining("database '" + file)
                 .hasMessageContaining(reason)

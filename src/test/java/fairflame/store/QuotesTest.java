@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fairflame.Refusal;
+import fairflame.agreement.CanonicalForm;
 import fairflame.quote.Quote;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -26,7 +27,7 @@ class QuotesTest extends RecordsContract {
         assertThat(seen().quotes().find("Q-2026-0001", 1)).contains(made);
         assertThat(seen().quotes().bytes("Q-2026-0001", 1))
                 .hasValueSatisfying(bytes ->
-                        assertThat(bytes).isEqualTo(JsonBodies.ALL.quote().write(made)));
+                        assertThat(bytes).isEqualTo(CanonicalForm.write(made)));
         assertThat(seen().quotes().find("Q-2026-0001", 2)).isEmpty();
         assertThat(seen().quotes().latest("Q-2026-0002")).isEmpty();
     }

@@ -24,7 +24,7 @@ abstract class RecordsContract {
 
     @BeforeEach
     void open() {
-        store = Store.open(folder.resolve("shop.db"), JsonBodies.ALL);
+        store = Store.open(folder.resolve("shop.db"));
     }
 
     @AfterEach

@@ -1,8 +1,10 @@
 package fairflame.store;
 
+import fairflame.agreement.CanonicalForm;
 import fairflame.agreement.ChangeOrder;
 import fairflame.agreement.Declined;
 import fairflame.agreement.Seal;
+import fairflame.agreement.Sealing;
 import fairflame.agreement.Signature;
 import fairflame.agreement.SignedRevision;
 import fairflame.catalog.DepositRule;
@@ -144,13 +146,12 @@ final class Samples {
     }
 
     static SignedRevision signed(Quote quote, String previous) {
-        var content = Digest.of(JsonBodies.ALL.quote().write(quote));
-        return new SignedRevision(
+        return Sealing.seal(
                 quote,
                 "both",
                 List.of(new Declined("one", "one of the pair", usd("51.86"), "I know what this leaves unfixed.")),
                 signature(),
-                seal(content, previous));
+                previous);
     }
 
     static Signature signature() {
@@ -163,13 +164,9 @@ final class Samples {
                 "Bram Sedge");
     }
 
-    static Seal seal(String content, String previous) {
-        return new Seal(content, previous, Digest.of(previous + content), Map.of("choice", Digest.of("both")));
-    }
-
     static ChangeOrder changeOrder(String quote, int order, String agreement, String previous) {
         var number = quote + "-C" + order;
-        return new ChangeOrder(
+        var open = new ChangeOrder(
                 number,
                 quote,
                 1,
@@ -180,7 +177,8 @@ final class Samples {
                 totals("96.70", "7.01", "103.71"),
                 totals("145.05", "10.52", "155.57"),
                 signature(),
-                seal(Digest.of(number), previous));
+                new Seal("", "", "", Map.of()));
+        return Sealing.seal(open, previous);
     }
 
     static Completion completion(String permit) {

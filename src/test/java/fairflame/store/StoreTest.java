@@ -73,7 +73,7 @@ class StoreTest extends RecordsContract {
 
     @Test
     void readingSeesOneStateWhileAnotherProgramWrites() {
-        try (var other = Store.open(store.file(), JsonBodies.ALL)) {
+        try (var other = Store.open(store.file())) {
             store.reading(records -> {
                 assertThat(records.visits().all()).isEmpty();
                 other.change(OFFICE, writing -> writing.visits().save(Samples.VISIT));

@@ -40,7 +40,7 @@ final class WritingProgram {
 
     public static void main(String[] arguments) {
         var by = new By(arguments[1], Samples.OFFICE.at());
-        try (var store = Store.open(Path.of(arguments[0]), JsonBodies.ALL, WAIT)) {
+        try (var store = Store.open(Path.of(arguments[0]), WAIT)) {
             for (int i = 1; i <= Integer.parseInt(arguments[2]); i++) {
                 var id = arguments[1] + "-" + i;
                 String number = store.inTransaction(by, records -> job(records, id));
