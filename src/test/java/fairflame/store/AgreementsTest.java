@@ -17,8 +17,7 @@ class AgreementsTest extends RecordsContract {
         assertThat(seen().agreements().find("Q-2026-0001", 1)).contains(signed);
         assertThat(seen().agreements().latest("Q-2026-0001")).contains(signed);
         assertThat(seen().agreements().bytes("Q-2026-0001", 1))
-                .hasValueSatisfying(bytes ->
-                        assertThat(bytes).isEqualTo(CanonicalForm.write(signed)));
+                .hasValueSatisfying(bytes -> assertThat(bytes).isEqualTo(CanonicalForm.write(signed)));
         assertThat(seen().agreements().find("Q-2026-0001", 2)).isEmpty();
         assertThat(seen().agreements().latest("Q-2026-0002")).isEmpty();
     }
@@ -132,5 +131,20 @@ class AgreementsTest extends RecordsContract {
         assertThatThrownBy(() -> change(records -> records.changeOrders().add(order)))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining(reason);
+    }
+
+    @Test
+    void bytesAlteredPastTheProgramAreRefusedAsAThingAndKeptAsProof() {
+        signed();
+        RawDatabase.run(
+                store.file(),
+                "drop trigger agreement_stays",
+                "update agreement set body = cast(replace(cast(body as text), '103.71', '203.71') as blob)");
+        assertThatThrownBy(() -> seen().agreements().find("Q-2026-0001", 1))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("stored SignedRevision");
+        var bytes = seen().agreements().bytes("Q-2026-0001", 1).orElseThrow();
+        assertThat(Sealing.verify(bytes)).isNotEmpty();
+        assertThat(store.faults()).containsExactly("signed Q-2026-0001 revision 1: the content is not what was stored");
     }
 }

@@ -30,8 +30,7 @@ class InvoicesTest extends RecordsContract {
         assertThat(issued.number()).isEqualTo("I-2026-0001");
         assertThat(seen().invoices().find("I-2026-0001")).contains(issued);
         assertThat(seen().invoices().bytes("I-2026-0001"))
-                .hasValueSatisfying(bytes ->
-                        assertThat(bytes).isEqualTo(CanonicalForm.write(issued)));
+                .hasValueSatisfying(bytes -> assertThat(bytes).isEqualTo(CanonicalForm.write(issued)));
         assertThat(seen().invoices().find("I-2026-0002")).isEmpty();
     }
 
@@ -111,7 +110,9 @@ class InvoicesTest extends RecordsContract {
     @Test
     void onlyASignedRevisionIsInvoiced() {
         var unsigned = quoted();
-        refused(invoice("I-2026-0001", Samples.signed(unsigned, Sealing.START)), "a revision that is signed and stored");
+        refused(
+                invoice("I-2026-0001", Samples.signed(unsigned, Sealing.START)),
+                "a revision that is signed and stored");
     }
 
     @Test

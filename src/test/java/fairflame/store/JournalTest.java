@@ -38,8 +38,7 @@ class JournalTest extends RecordsContract {
             assertThat(entry.at()).isEqualTo(Instant.parse("2026-03-02T15:04:05Z"));
         });
         assertThat(all.get(1).before()).isEmpty();
-        assertThat(all.get(1).after())
-                .isEqualTo(Digest.of(CanonicalForm.write(signed.quote())));
+        assertThat(all.get(1).after()).isEqualTo(Digest.of(CanonicalForm.write(signed.quote())));
     }
 
     @Test
@@ -78,7 +77,8 @@ class JournalTest extends RecordsContract {
                 records -> records.quotes().add(quote),
                 records -> records.quotes().issue("Q", 2026, number -> quote),
                 records -> records.agreements().add(signed),
-                records -> records.changeOrders().add(Samples.changeOrder("Q-2026-0001", 1, Sealing.START, Sealing.START)),
+                records ->
+                        records.changeOrders().add(Samples.changeOrder("Q-2026-0001", 1, Sealing.START, Sealing.START)),
                 records -> records.invoices().add(Samples.invoice("I-2026-0001", signed)),
                 records -> records.invoices().issue("I", 2026, number -> Samples.invoice(number, signed)),
                 records -> records.payments().add(Samples.receipt("P", "Q-2026-0001", Optional.empty(), "1.00")),

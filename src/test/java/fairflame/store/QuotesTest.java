@@ -26,8 +26,7 @@ class QuotesTest extends RecordsContract {
         assertThat(made.number()).isEqualTo("Q-2026-0001");
         assertThat(seen().quotes().find("Q-2026-0001", 1)).contains(made);
         assertThat(seen().quotes().bytes("Q-2026-0001", 1))
-                .hasValueSatisfying(bytes ->
-                        assertThat(bytes).isEqualTo(CanonicalForm.write(made)));
+                .hasValueSatisfying(bytes -> assertThat(bytes).isEqualTo(CanonicalForm.write(made)));
         assertThat(seen().quotes().find("Q-2026-0001", 2)).isEmpty();
         assertThat(seen().quotes().latest("Q-2026-0002")).isEmpty();
     }

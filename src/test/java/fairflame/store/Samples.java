@@ -1,6 +1,5 @@
 package fairflame.store;
 
-import fairflame.agreement.CanonicalForm;
 import fairflame.agreement.ChangeOrder;
 import fairflame.agreement.Declined;
 import fairflame.agreement.Seal;
