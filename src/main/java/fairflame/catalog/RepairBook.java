@@ -29,16 +29,18 @@ public record RepairBook(
      * {@code device:high-limit-switch} (the finding names the device), {@code cause:LD01} (the cause is settled) and
      * {@code material:csst} (the sized line is of it).
      */
-    public static final Map<String, String> WORKED_OUT = Map.of(
-            "pair-by-rule", "both parts of the pair are damaged, or one is damaged and the other damp",
-            "pair-recommended", "the other part of the pair is old, of the same batch or not proved good",
-            "single-allowed", "the other part of the pair is proved dry and good and the water is stopped",
-            "switch-dry", "the switch measures dry to its body",
-            "pipe-sized", "the new gas line has a sizing record",
-            "cause-named", "what caused the damage is settled or named in a licensed release",
-            "released", "a licensed person has released the danger in writing",
-            "technician-opens-taps", "the place lets a technician open a gas test tap",
-            "bypassed", "a test lead was placed across a safety switch on this visit");
+    public static final Map<String, String> WORKED_OUT = Map.ofEntries(
+            Map.entry("pair-by-rule", "both parts of the pair are damaged, or one is damaged and the other damp"),
+            Map.entry("pair-recommended", "the other part of the pair is old, of the same batch or not proved good"),
+            Map.entry("single-allowed", "the other part of the pair is proved dry and good and the water is stopped"),
+            Map.entry("switch-dry", "the switch measures dry to its body"),
+            Map.entry("pipe-sized", "the new gas line has a sizing record"),
+            Map.entry("cause-named", "what caused the damage is settled or named in a licensed release"),
+            Map.entry("released", "a licensed person has released the danger in writing"),
+            Map.entry("technician-opens-taps", "the place lets a technician open a gas test tap"),
+            Map.entry("bypassed", "a test lead was placed across a safety switch on this visit"),
+            Map.entry("buried-runs", "part of the new gas line lies underground"),
+            Map.entry("open-runs", "part of the new gas line lies in the open"));
 
     public RepairBook {
         remedies = List.copyOf(remedies);

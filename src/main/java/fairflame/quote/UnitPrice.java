@@ -14,12 +14,13 @@ import org.joda.money.Money;
  *
  * @param basis the catalog row and how the price follows from it
  */
-record UnitPrice(Money price, List<Basis> basis) {
-    UnitPrice {
+public record UnitPrice(Money price, List<Basis> basis) {
+    public UnitPrice {
         basis = List.copyOf(basis);
     }
 
-    static UnitPrice of(Part part, Shop shop) {
+    /** The price of a part in a shop. */
+    public static UnitPrice of(Part part, Shop shop) {
         var cost = Amounts.same(shop.currency(), part.cost());
         var row = new Basis(
                 "catalog row",

@@ -76,7 +76,10 @@ final class KnownFacts {
         var more = copy();
         job.ifPresent(line -> {
             more.holding.add("pipe-sized");
-            more.holding.add("material:" + line.material());
+            line.runs().forEach(run -> {
+                more.holding.add("material:" + run.material());
+                more.holding.add(run.buried() ? PipeRun.BURIED : PipeRun.OPEN);
+            });
         });
         return more;
     }

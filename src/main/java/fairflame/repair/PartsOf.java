@@ -10,7 +10,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -31,9 +30,11 @@ final class PartsOf {
                     switch (need.role()) {
                         case PartNeed.DEVICE -> devices(planned, need);
                         case PartNeed.FITTING -> fittings(planned, need);
-                        case PartNeed.PIPE ->
-                            List.of(part("pipe-" + line(planned).material(), planned, need));
-                        default -> List.of(part(need.role(), planned, need));
+                        case PartNeed.PIPE -> pipes(planned, need);
+                        default ->
+                            need.size().equals(PartNeed.PIPE)
+                                    ? alongRuns(planned, need)
+                                    : List.of(part(need.role(), planned, need));
                     });
         }
         return parts;
@@ -62,7 +63,6 @@ final class PartsOf {
     private String size(String role, String wanted, PlannedTask planned) {
         return switch (wanted) {
             case PartNeed.PLATE -> inputs.sizes().getOrDefault(role, "");
-            case PartNeed.PIPE -> line(planned).size();
             case PartNeed.INLET -> inletSize(planned);
             default -> wanted;
         };
@@ -79,27 +79,57 @@ final class PartsOf {
                         "sizing record for task " + planned.task().id(), "a sized gas line: no pipe is sold by guess"));
     }
 
-    /** Fittings by kind. One that the task brings along anyway, such as the cock at the heater, is not sold twice. */
-    private List<ScopedPart> fittings(PlannedTask planned, PartNeed need) {
-        var line = line(planned);
-        var byRole = new TreeMap<String, BigDecimal>();
-        line.fittings()
-                .forEach((kind, count) ->
-                        byRole.merge(role(kind, line.material()), BigDecimal.valueOf(count), BigDecimal::add));
-        planned.task().needs().stream()
-                .filter(along -> along.per() == Per.JOB)
-                .forEach(along -> byRole.computeIfPresent(
-                        along.role(),
-                        (role, count) -> count.subtract(along.quantity()).max(BigDecimal.ZERO)));
-        return byRole.entrySet().stream()
-                .filter(entry -> entry.getValue().signum() > 0)
-                .map(entry -> fitting(entry, planned, need))
+    private List<ScopedPart> pipes(PlannedTask planned, PartNeed need) {
+        return line(planned).runs().stream()
+                .map(run -> ofRun("pipe-" + run.material(), run, run.wholeFeet().multiply(need.quantity()), planned))
                 .toList();
     }
 
-    private ScopedPart fitting(Map.Entry<String, BigDecimal> counted, PlannedTask planned, PartNeed need) {
-        var quantity = counted.getValue().multiply(need.quantity());
-        return scoped(counted.getKey(), PartNeed.PIPE, quantity, planned);
+    /** What a run takes in its own size, such as hangers. */
+    private List<ScopedPart> alongRuns(PlannedTask planned, PartNeed need) {
+        return line(planned).runs().stream()
+                .map(run -> ofRun(need.role(), run, need.quantity().multiply(count(run, need.per())), planned))
+                .toList();
+    }
+
+    private static BigDecimal count(PipeRun run, Per per) {
+        return switch (per) {
+            case FOOT -> run.wholeFeet();
+            case FITTING -> run.fittingCount();
+            case JOB, PIECE -> BigDecimal.ONE;
+        };
+    }
+
+    private ScopedPart ofRun(String role, PipeRun run, BigDecimal quantity, PlannedTask planned) {
+        var part = shop.part(role, run.size());
+        return new ScopedPart(part, sold(part, quantity), why(role, PartNeed.PIPE, false, planned));
+    }
+
+    /** Fittings by kind. One that the task brings along anyway, such as the cock at the heater, is not sold twice. */
+    private List<ScopedPart> fittings(PlannedTask planned, PartNeed need) {
+        var line = line(planned);
+        var brought = new TreeMap<String, BigDecimal>();
+        planned.task().needs().stream()
+                .filter(along -> along.per() == Per.JOB)
+                .forEach(along -> brought.merge(along.role(), along.quantity(), BigDecimal::add));
+        var parts = new ArrayList<ScopedPart>();
+        // From the heater backwards, because what the task brings along stands there.
+        for (int i = line.runs().size() - 1; i >= 0; i--) {
+            var run = line.runs().get(i);
+            var byRole = new TreeMap<String, BigDecimal>();
+            run.fittings()
+                    .forEach((kind, count) ->
+                            byRole.merge(role(kind, run.material()), BigDecimal.valueOf(count), BigDecimal::add));
+            byRole.forEach((role, count) -> {
+                var left = count.subtract(brought.getOrDefault(role, BigDecimal.ZERO));
+                brought.computeIfPresent(
+                        role, (same, rest) -> rest.subtract(count).max(BigDecimal.ZERO));
+                if (left.signum() > 0) {
+                    parts.add(ofRun(role, run, left.multiply(need.quantity()), planned));
+                }
+            });
+        }
+        return parts;
     }
 
     private String role(String kind, String material) {

@@ -92,7 +92,7 @@ final class ScopeDraft {
                 shop.task(step.task()).in(inputs.place()),
                 devices(step, offered.cause(), reasons),
                 step.pieces(),
-                offered.line(),
+                offered.line().map(line -> line.laidUnder(step.when())),
                 offered.cause(),
                 step.reason());
     }

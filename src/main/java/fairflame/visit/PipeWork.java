@@ -1,14 +1,135 @@
 package fairflame.visit;
 
 import fairflame.catalog.Jurisdiction;
+import fairflame.gas.Change;
+import fairflame.gas.GasTables;
+import fairflame.gas.Layout;
+import fairflame.gas.LeastCostPlan;
+import fairflame.gas.Material;
+import fairflame.gas.Pipe;
+import fairflame.gas.Place;
+import fairflame.gas.Plan;
+import fairflame.gas.PlanChoices;
+import fairflame.gas.PlanRules;
+import fairflame.gas.Route;
 import fairflame.repair.PipeJob;
+import fairflame.repair.PipeRun;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** Sizes what a gas line needs, cheapest way first, as jobs that the repair scope can take. */
 final class PipeWork {
-    private PipeWork() {}
+    private static final int MOST_CHOICES = 3;
 
+    private final GasTables tables;
+    private final Layout layout;
+
+    private PipeWork(GasTables tables, Layout layout) {
+        this.tables = tables;
+        this.layout = layout;
+    }
+
+    /** The ways to lay more pipe; none when no layout was drawn or the line is enough as it is. */
     static List<PipeJob> jobs(Examination examined, Library library, Jurisdiction place) {
-        return List.of();
+        return examined.layout()
+                .map(layout -> new PipeWork(library.tables(), layout).jobs(choices(layout, library, place)))
+                .orElse(List.of());
+    }
+
+    /** The least-cost plan of a layout at a shop's own prices in a place. */
+    static PlanChoices choices(Layout layout, Library library, Jurisdiction place) {
+        return LeastCostPlan.find(
+                library.tables(),
+                layout,
+                new PipeCosts(library.shop(), place, library.tables(), layout),
+                PlanRules.cautious(layout));
+    }
+
+    private List<PipeJob> jobs(PlanChoices choices) {
+        return Stream.concat(choices.best().stream(), choices.alternatives().stream())
+                .filter(plan ->
+                        plan.changes().stream().anyMatch(change -> change.pipe().isPresent()))
+                .map(this::job)
+                .filter(new Fresh()::take)
+                .limit(MOST_CHOICES)
+                .toList();
+    }
+
+    /** Two plans may lay the same pipe: on a line that serves the heater only, a line of its own is that line. */
+    private static final class Fresh {
+        private final Set<Object> seen = new HashSet<>();
+
+        boolean take(PipeJob job) {
+            return seen.add(List.of(job.runs(), job.also()));
+        }
+    }
+
+    private PipeJob job(Plan plan) {
+        var runs = new ArrayList<PipeRun>();
+        var also = new ArrayList<String>();
+        for (var change : plan.changes()) {
+            change.pipe().ifPresent(pipe -> change.route().ifPresent(route -> runs.add(run(pipe, route))));
+            if (change.kind() == Change.Kind.REGULATOR) {
+                also.add("R20");
+            }
+        }
+        var last = runs.get(runs.size() - 1);
+        return new PipeJob(id(plan, last), title(plan), runs, inlet(last), sizing(plan), leaves(plan), also);
+    }
+
+    private static PipeRun run(Pipe pipe, Route route) {
+        return new PipeRun(
+                pipe.material().word(),
+                pipe.size(),
+                route.length(),
+                route.fittings().counts(),
+                route.place() == Place.BURIED);
+    }
+
+    private static String id(Plan plan, PipeRun last) {
+        var kind = switch (plan.kind()) {
+            case OWN_LINE -> "own-line";
+            case RAISED_PRESSURE -> "raised-pressure";
+            case LARGER_PIPE, NOTHING -> "larger-line";
+        };
+        return last.material().equals(Material.STEEL_SCHEDULE_40.word()) ? kind : kind + "-" + last.material();
+    }
+
+    private static String title(Plan plan) {
+        return switch (plan.kind()) {
+            case OWN_LINE -> "A gas line of its own for the heater";
+            case RAISED_PRESSURE -> "Higher gas pressure with a regulator at the heater";
+            case LARGER_PIPE, NOTHING -> "Larger gas line";
+        };
+    }
+
+    /** Shutoff and trap at the heater are steel: the size of the last steel run, or the usual 3/4 in behind tubing. */
+    private static String inlet(PipeRun last) {
+        return last.material().equals(Material.STEEL_SCHEDULE_40.word()) ? last.size() : "3/4";
+    }
+
+    private PipeJob.Sizing sizing(Plan plan) {
+        var heater = layout.largest().id();
+        var outlet = plan.firing().appliance(heater);
+        var lays = plan.changes().stream()
+                .filter(change -> change.pipe().isPresent())
+                .map(Change::words)
+                .toList();
+        var words = String.format(
+                Locale.US,
+                "%s. With everything on, the heater then gets %.1f in w.c. (it needs %.1f) at %,.0f ft\u00B3/h.",
+                String.join("; ", lays),
+                outlet.pressure().inchesWater(),
+                outlet.inlet().minimum().inchesWater(),
+                outlet.flow().cubicFeetPerHour());
+        return new PipeJob.Sizing(words, "sizing equation of the fuel gas code with " + tables.edition());
+    }
+
+    private static String leaves(Plan plan) {
+        return plan.firing().enough() ? "" : "Not every gas appliance has its pressure with everything on.";
     }
 }

@@ -1,0 +1,36 @@
+package fairflame.visit;
+
+import fairflame.gas.Firing;
+import fairflame.gas.Layout;
+import fairflame.gas.Measured;
+import fairflame.gas.PlanChoices;
+import fairflame.gas.Reconciliation;
+import fairflame.gas.Tolerance;
+
+/** What can be asked about a gas line: the cheapest fix at the shop's prices, and whether pipe explains a dip. */
+public final class GasLine {
+    private final Library library;
+
+    public GasLine(Library library) {
+        this.library = library;
+    }
+
+    /**
+     * The cheapest set of changes and its alternatives.
+     *
+     * @param place id of the jurisdiction, for permit and rates
+     */
+    public PlanChoices plan(Layout layout, String place) {
+        return PipeWork.choices(layout, library, library.shop().jurisdiction(place));
+    }
+
+    /**
+     * Measured pressures at an appliance held against the layout.
+     *
+     * @param allFiring whether everything fired during the reading, or the appliance alone
+     */
+    public Reconciliation reconcile(Layout layout, String appliance, Measured measured, boolean allFiring) {
+        var firing = allFiring ? Firing.all(layout) : Firing.alone(layout, appliance);
+        return Reconciliation.of(library.tables(), layout, appliance, firing, measured, Tolerance.usual());
+    }
+}
