@@ -3,7 +3,6 @@ package fairflame.quote;
 import fairflame.catalog.Jurisdiction;
 import fairflame.catalog.Task;
 import fairflame.catalog.Trade;
-import java.util.EnumSet;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -13,20 +12,12 @@ final class Crew {
 
     /** The trades of a task, with "technician where the place allows it" decided by the place. */
     static Set<Trade> of(Task task, Jurisdiction place) {
-        var crew = EnumSet.noneOf(Trade.class);
-        for (var trade : task.trades()) {
-            crew.add(trade == Trade.TEST_TAP ? atTheTestTap(place) : trade);
-        }
-        return crew;
+        return task.in(place).trades();
     }
 
     /** As printed on a labour line. */
     static String words(Set<Trade> crew, Jurisdiction place) {
         return crew.stream().sorted().map(trade -> word(trade, place)).collect(Collectors.joining(" and "));
-    }
-
-    private static Trade atTheTestTap(Jurisdiction place) {
-        return place.testTap().contains(Trade.TECHNICIAN) ? Trade.TECHNICIAN : Trade.GAS_FITTER;
     }
 
     private static String word(Trade trade, Jurisdiction place) {

@@ -33,9 +33,18 @@ public final class Quoting {
         refuseUnfit();
     }
 
-    /** A quote for the ways to mend a settled finding. */
+    /**
+     * A quote for the ways to mend a settled finding; for the diagnosis and the advice only when there is nothing for
+     * this shop to mend.
+     */
     public Quote repair(Finding.Settled finding, RepairPlan plan) {
-        ScopeChecks.refuseUnfit(plan, request);
+        if (plan.scopes().isEmpty()) {
+            return quote(
+                    false,
+                    FindingSheets.of(finding, request.gauges()),
+                    List.of(diagnosis(String.join(" ", plan.reasons()))));
+        }
+        ScopeChecks.refuseUnfit(plan, finding.causes().size(), request);
         var choices = plan.scopes().stream()
                 .map(scope -> choice(scope, finding.causes()))
                 .toList();
@@ -45,7 +54,14 @@ public final class Quoting {
 
     /** A quote for the diagnosis only: its fee, the trip and the next check, never a repair. */
     public Quote diagnosisOnly(Finding.Unsettled finding) {
-        return quote(false, FindingSheets.of(finding, request.gauges()), List.of(diagnosis(finding)));
+        return quote(
+                false,
+                FindingSheets.of(finding, request.gauges()),
+                List.of(diagnosis("No repair is priced before the readings prove it. "
+                        + finding.next().stream()
+                                .limit(1)
+                                .map(FindingSheets::words)
+                                .collect(Collectors.joining()))));
     }
 
     /** Always refuses: on dangerous evidence there is no price. The customer gets a {@link StopWorkSheet}. */
@@ -81,10 +97,9 @@ public final class Quoting {
                 List.of());
     }
 
-    private Choice diagnosis(Finding.Unsettled finding) {
+    private Choice diagnosis(String advice) {
         var priced = new Pricing(shop, request.place(), request.inputs(), made()).diagnosis();
-        var plain = "We charge for finding the cause. No repair is priced before the readings prove it. "
-                + finding.next().stream().limit(1).map(FindingSheets::words).collect(Collectors.joining());
+        var plain = "We charge for finding the cause. " + advice;
         return new Choice(
                 DIAGNOSIS,
                 "Diagnosis only",

@@ -5,25 +5,24 @@ import fairflame.repair.RepairPlan;
 import fairflame.repair.Scope;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** What a repair has to meet before it is priced. */
 final class ScopeChecks {
-    /**
-     * Repairs that only hide a cause when they stand alone, and the tasks that do not count as its repair: a thermal
-     * fuse after a rollout, soot cleaned from the exchanger. Common practice, no source.
-     */
-    private static final Map<String, Set<String>> NEVER_ALONE =
-            Map.of("R16", Set.of("R16", "R00", "R33"), "R25", Set.of("R25", "R16", "R00", "R33"));
+    // Facts of the repair book that the quote checks once more, because a price on them could hide a danger.
+    private static final String RELEASED = "released";
+    private static final String CAUSE_NAMED = "cause-named";
 
     private ScopeChecks() {}
 
-    static void refuseUnfit(RepairPlan plan, QuoteRequest request) {
-        if (plan.scopes().isEmpty()) {
-            throw Refusal.missing("way to mend the finding", "at least one scope of repair");
-        }
+    /**
+     * Refuses a plan that may not be priced.
+     *
+     * @param causes how many causes are settled
+     */
+    static void refuseUnfit(RepairPlan plan, int causes, QuoteRequest request) {
         var ids = new HashSet<String>();
         for (var scope : plan.scopes()) {
             if (!ids.add(scope.id())) {
@@ -32,7 +31,7 @@ final class ScopeChecks {
             if (scope.tasks().isEmpty()) {
                 throw Refusal.missing("task in scope " + scope.id(), "at least one task");
             }
-            refuseWithoutCause(scope, request);
+            refuseWithoutCause(scope, causes, request);
         }
         var suggested = plan.scopes().stream().filter(Scope::suggested).count();
         if (suggested != 1) {
@@ -40,19 +39,28 @@ final class ScopeChecks {
         }
     }
 
-    private static void refuseWithoutCause(Scope scope, QuoteRequest request) {
+    /** Work that hides a danger when it stands alone is not priced without the repair of its cause. */
+    private static void refuseWithoutCause(Scope scope, int causes, QuoteRequest request) {
         var tasks = scope.tasks().stream().map(scoped -> scoped.task().id()).collect(Collectors.toSet());
         var released =
                 request.releases().stream().anyMatch(release -> !release.cause().isBlank());
-        NEVER_ALONE.forEach((task, notEnough) -> {
-            var mended = tasks.stream().anyMatch(other -> !notEnough.contains(other));
-            // Soot may be the cause itself, once a licensed person has named it so.
-            var namedBySomeone = task.equals("R25") && released;
-            if (tasks.contains(task) && !mended && !namedBySomeone) {
+        for (var scoped : scope.tasks()) {
+            var task = scoped.task();
+            var rules = task.rules();
+            if (!rules.companions().isEmpty() && rules.companions().stream().noneMatch(tasks::contains)) {
                 throw Refusal.notAllowed(
-                        "task " + task, "alone in scope " + scope.id(), task + " beside the repair of its cause");
+                        "task " + task.id(),
+                        "without the repair of its cause in scope " + scope.id(),
+                        "beside one of " + String.join(", ", new TreeSet<>(rules.companions())));
             }
-        });
+            if (rules.requires().contains(RELEASED) && !released) {
+                throw Refusal.notAllowed("task " + task.id(), "no release", "a licensed release that names the cause");
+            }
+            if (rules.requires().contains(CAUSE_NAMED) && !released && causes < 2) {
+                throw Refusal.notAllowed(
+                        "task " + task.id(), "cause not named", "a second settled cause or a licensed release");
+            }
+        }
     }
 
     /** Refuses what was asked for and touched no line of any choice. */

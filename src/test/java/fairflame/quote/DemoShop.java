@@ -12,6 +12,7 @@ import fairflame.catalog.Rates;
 import fairflame.catalog.Shop;
 import fairflame.catalog.StandardTime;
 import fairflame.catalog.Task;
+import fairflame.catalog.TaskRules;
 import fairflame.catalog.TaxRule;
 import fairflame.catalog.Trade;
 import fairflame.money.Percent;
@@ -85,8 +86,9 @@ public final class DemoShop {
             task("R10", List.of(once("0.80")), "ELEC PANEL GAS RUN ANALYSE", "A C G", "gas-valve", Trade.GAS_FITTER);
     public static final Task R15 =
             task("R15", List.of(once("0.90")), "GAS TRAY RUN ANALYSE", "A C G", "none", Trade.TEST_TAP);
-    public static final Task R16 =
-            task("R16", List.of(once("0.25")), "ELEC PANEL RUN ANALYSE", "D G", "minor-part", Trade.TECHNICIAN);
+    public static final Task R16 = ruled(
+            new TaskRules(Map.of(), Set.of("released"), Set.of(), Set.of(), Set.of("R15", "R25"), Set.of()),
+            task("R16", List.of(once("0.25")), "ELEC PANEL RUN ANALYSE", "D G", "minor-part", Trade.TECHNICIAN));
     public static final Task R18 = task(
             "R18",
             List.of(new StandardTime(dec("0.12"), Per.FOOT), new StandardTime(dec("0.15"), Per.FITTING)),
@@ -94,13 +96,15 @@ public final class DemoShop {
             "A C G K P",
             "gas-piping",
             Trade.GAS_FITTER);
-    public static final Task R25 = task(
-            "R25",
-            List.of(once("1.50")),
-            "ELEC PANEL TOP GAS TRAY EXCH RUN ANALYSE",
-            "A C G",
-            "none",
-            Trade.GAS_FITTER);
+    public static final Task R25 = ruled(
+            new TaskRules(Map.of(), Set.of("cause-named"), Set.of(), Set.of(), Set.of(), Set.of()),
+            task(
+                    "R25",
+                    List.of(once("1.50")),
+                    "ELEC PANEL TOP GAS TRAY EXCH RUN ANALYSE",
+                    "A C G",
+                    "none",
+                    Trade.GAS_FITTER));
     public static final Task R28 = task(
             "R28",
             List.of(once("5.00")),
@@ -131,6 +135,25 @@ public final class DemoShop {
                 List.of(),
                 "parts-1-year",
                 DEMO);
+    }
+
+    private static Task ruled(TaskRules rules, Task task) {
+        return new Task(
+                task.id(),
+                task.title(),
+                task.plain(),
+                task.times(),
+                task.access(),
+                task.needs(),
+                task.tests(),
+                task.trades(),
+                task.permitClass(),
+                task.notes(),
+                task.conflicts(),
+                task.skills(),
+                task.warranty(),
+                rules,
+                task.source());
     }
 
     private static Set<String> words(String text) {

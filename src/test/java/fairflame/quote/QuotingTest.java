@@ -201,41 +201,60 @@ class QuotingTest {
                 .hasMessageContaining("G1, Smell of gas");
     }
 
+    private static final Release RELEASE = new Release("G3", "Tove Lind", "GF-20417", "blocked flue passages");
+
+    private static QuoteRequest released(Release... releases) {
+        var request = request();
+        return new QuoteRequest(
+                request.head(),
+                request.people(),
+                request.heater(),
+                request.place(),
+                request.inputs(),
+                request.paper(),
+                Optional.empty(),
+                List.of(),
+                List.of(releases));
+    }
+
+    private static void refusedDanger(QuoteRequest request, String words, Task... tasks) {
+        var jobs = java.util.Arrays.stream(tasks).map(DemoScopes::job).toList();
+        assertThatThrownBy(() -> quoting(request).repair(SETTLED, plan(scope("fuse", true, "", jobs, Set.of()))))
+                .isInstanceOf(Refusal.NotAllowed.class)
+                .hasMessageContaining(words);
+    }
+
     @Test
     void aFuseOrSootIsNotSoldWithoutItsCause() {
-        refused("task R16", scope("fuse", true, "", List.of(job(DemoShop.R16)), Set.of()));
-        refused("task R16", scope("fuse", true, "", List.of(job(DemoShop.R16), job(DemoShop.R00)), Set.of()));
-        refused("task R25", scope("soot", true, "", List.of(job(DemoShop.R25), job(DemoShop.R16)), Set.of()));
-        var with = scope("fuse", true, "", List.of(job(DemoShop.R16), job(DemoShop.R15)), Set.of());
-        assertThat(quoting(request()).repair(SETTLED, plan(with)).choices()).hasSize(1);
+        refusedDanger(released(RELEASE), "task R16 'without the repair of its cause in scope fuse'", DemoShop.R16);
+        refusedDanger(released(RELEASE), "beside one of R15, R25", DemoShop.R16, DemoShop.R00);
+        refusedDanger(request(), "task R16 'no release'", DemoShop.R16, DemoShop.R15);
+        refusedDanger(request(), "task R25 'cause not named'", DemoShop.R25);
+        var nameless = new Release("G3", "Tove Lind", "GF-20417", " ");
+        refusedDanger(released(nameless), "task R25 'cause not named'", DemoShop.R25, DemoShop.R16);
     }
 
     @Test
     void aReleaseThatNamesTheCauseAllowsSootAndFuseTogether() {
-        var request = request();
         var scope = scope("soot", true, "", List.of(job(DemoShop.R25), job(DemoShop.R16)), Set.of());
-        var released = new QuoteRequest(
-                request.head(),
-                request.people(),
-                request.heater(),
-                request.place(),
-                request.inputs(),
-                request.paper(),
-                Optional.empty(),
-                List.of(),
-                List.of(new Release("G3", "Tove Lind", "GF-20417", "blocked flue passages")));
-        assertThat(quoting(released).repair(SETTLED, plan(scope)).choices()).hasSize(1);
-        var nameless = new QuoteRequest(
-                request.head(),
-                request.people(),
-                request.heater(),
-                request.place(),
-                request.inputs(),
-                request.paper(),
-                Optional.empty(),
-                List.of(),
-                List.of(new Release("G3", "Tove Lind", "GF-20417", " ")));
-        assertThatThrownBy(() -> quoting(nameless).repair(SETTLED, plan(scope))).hasMessageContaining("task R25");
+        assertThat(quoting(released(RELEASE)).repair(SETTLED, plan(scope)).choices())
+                .hasSize(1);
+        var soot = scope("soot", true, "", List.of(job(DemoShop.R25)), Set.of());
+        var two = new fairflame.diagnosis.Finding.Settled(
+                List.of(DemoQuotes.WET_SWITCHES, DemoQuotes.WET_SWITCHES), SETTLED.candidates(), List.of());
+        assertThat(quoting(request()).repair(two, plan(soot)).choices()).hasSize(1);
+    }
+
+    @Test
+    void whereThereIsNothingToMendTheAdviceIsGivenAndOnlyTheDiagnosisCharged() {
+        var quote = quoting(request())
+                .repair(SETTLED, new fairflame.repair.RepairPlan(List.of(), List.of("The gas company has to look.")));
+        assertThat(quote.repair()).isFalse();
+        assertThat(quote.choices()).singleElement().satisfies(choice -> {
+            assertThat(choice.plain()).endsWith("The gas company has to look.");
+            assertThat(choice.totals().total()).isEqualTo(usd("209.00"));
+        });
+        assertThat(quote.finding().causes()).containsExactly("title of LD01");
     }
 
     private static void refused(String words, fairflame.repair.Scope... scopes) {
@@ -246,7 +265,6 @@ class QuotingTest {
 
     @Test
     void aPlanHasOneSuggestionAndDistinctScopesWithTasks() {
-        refused("way to mend the finding");
         refused("number of suggested scopes '0'", DemoScopes.ONE);
         refused("number of suggested scopes '2'", DemoScopes.BOTH, DemoScopes.CLEAN_SENSOR);
         refused("scope 'both'", DemoScopes.BOTH, DemoScopes.BOTH);
