@@ -1,6 +1,7 @@
 package fairflame.agreement;
 
 import fairflame.Refusal;
+import fairflame.quote.Duties;
 import fairflame.quote.Line;
 import fairflame.quote.Taxation;
 import fairflame.quote.Totals;
@@ -8,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * All that was agreed: the signed revision and its signed change orders, in order, each proved by its seal. Altered
@@ -46,6 +48,18 @@ public record Agreed(SignedRevision signed, List<ChangeOrder> orders) {
     /** The totals that hold now, computed from the lines by the tax rule of the quote. */
     public Totals totals() {
         return totals(lines());
+    }
+
+    /** What the law of the place asks of all the work, change orders included. */
+    public Duties duties() {
+        return orders.stream().map(ChangeOrder::duties).reduce(signed.taken().duties(), Duties::and);
+    }
+
+    /** Letters of the tests after all the work, change orders included. */
+    public List<String> tests() {
+        return Stream.concat(signed.taken().tests().stream(), orders.stream().flatMap(order -> order.tests().stream()))
+                .distinct()
+                .toList();
     }
 
     Totals totals(List<Line> lines) {

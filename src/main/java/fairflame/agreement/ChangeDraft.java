@@ -9,19 +9,13 @@ import java.util.List;
  *
  * @param number such as {@code Q-2026-0001-C1}
  * @param agreement chain value of the seal that it would follow
+ * @param lines the added lines as they would stand in the agreement
  * @param before totals that hold now
  * @param after totals of the whole job after the change
  */
 public record ChangeDraft(
-        String number,
-        String agreement,
-        String reason,
-        List<Line> added,
-        List<String> removed,
-        Totals before,
-        Totals after) {
+        String number, String agreement, Change change, List<Line> lines, Totals before, Totals after) {
     public ChangeDraft {
-        added = List.copyOf(added);
-        removed = List.copyOf(removed);
+        lines = List.copyOf(lines);
     }
 }

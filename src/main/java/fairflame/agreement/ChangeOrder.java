@@ -1,5 +1,6 @@
 package fairflame.agreement;
 
+import fairflame.quote.Duties;
 import fairflame.quote.Line;
 import fairflame.quote.Totals;
 import java.util.List;
@@ -14,6 +15,8 @@ import java.util.List;
  * @param reason why the work left what was signed, plain words
  * @param added new lines, with ids that the agreement does not have yet
  * @param removed ids of lines taken out
+ * @param duties what the law of the place asks of the added work
+ * @param tests letters of the tests after the added work
  */
 public record ChangeOrder(
         String number,
@@ -23,6 +26,8 @@ public record ChangeOrder(
         String reason,
         List<Line> added,
         List<String> removed,
+        Duties duties,
+        List<String> tests,
         Totals before,
         Totals after,
         Signature signature,
@@ -30,5 +35,6 @@ public record ChangeOrder(
     public ChangeOrder {
         added = List.copyOf(added);
         removed = List.copyOf(removed);
+        tests = List.copyOf(tests);
     }
 }

@@ -25,25 +25,24 @@ public final class Changing {
     }
 
     /** The totals that the customer would sign for. */
-    public ChangeDraft draft(Agreed agreed, String reason, List<AddedLine> added, List<String> removed) {
-        if (reason.isBlank()) {
+    public ChangeDraft draft(Agreed agreed, Change change) {
+        if (change.reason().isBlank()) {
             throw Refusal.missing("reason of a change order", "plain words");
         }
-        if (added.isEmpty() && removed.isEmpty()) {
+        if (change.added().isEmpty() && change.removed().isEmpty()) {
             throw Refusal.missing("change", "a line to add or to remove");
         }
         var quote = agreed.signed().quote();
         var place = agreed.orders().size() + 1;
         var lines = new ArrayList<Line>();
-        for (var line : added) {
+        for (var line : change.added()) {
             lines.add(line(agreed, "C" + place + "." + (lines.size() + 1), line));
         }
-        var after = agreed.totals(Agreed.changed(agreed.lines(), lines, removed));
+        var after = agreed.totals(Agreed.changed(agreed.lines(), lines, change.removed()));
         if (after.total().isNegative()) {
             throw Refusal.outOfRange("total after the change", after.total(), "zero or more");
         }
-        return new ChangeDraft(
-                quote.number() + "-C" + place, agreed.seal(), reason, lines, removed, agreed.totals(), after);
+        return new ChangeDraft(quote.number() + "-C" + place, agreed.seal(), change, lines, agreed.totals(), after);
     }
 
     /**
@@ -68,9 +67,11 @@ public final class Changing {
                 quote.number(),
                 quote.revision(),
                 draft.agreement(),
-                draft.reason(),
-                draft.added(),
-                draft.removed(),
+                draft.change().reason(),
+                draft.lines(),
+                draft.change().removed(),
+                draft.change().duties(),
+                draft.change().tests(),
                 draft.before(),
                 draft.after(),
                 Signing.signature(act, texts),

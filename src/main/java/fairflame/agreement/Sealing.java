@@ -44,6 +44,8 @@ public final class Sealing {
                 open.reason(),
                 open.added(),
                 open.removed(),
+                open.duties(),
+                open.tests(),
                 open.before(),
                 open.after(),
                 open.signature(),

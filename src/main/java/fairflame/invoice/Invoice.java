@@ -63,6 +63,34 @@ public record Invoice(
         return totals.total().minus(paid());
     }
 
+    /** The same paper with the payments that are shown on it; nothing else of an invoice ever changes. */
+    public Invoice paidBy(List<Payment> received) {
+        return new Invoice(
+                number,
+                kind,
+                corrects,
+                issued,
+                supplied,
+                due,
+                currency,
+                quote,
+                revision,
+                seal,
+                changeOrders,
+                seller,
+                sellerLicence,
+                customer,
+                site,
+                title,
+                lines,
+                totals,
+                taxRule,
+                complete,
+                completion,
+                notes,
+                received);
+    }
+
     /** Which paper it is. */
     public enum Kind {
         /** All that was agreed. */

@@ -15,4 +15,12 @@ public record Duties(boolean regulatedGas, PermitNeed permit, boolean pressureTe
 
     /** Nothing beyond the trade's own tests. */
     public static final Duties NONE = new Duties(false, PermitNeed.NO, false);
+
+    /** Both together: the stricter of each. */
+    public Duties and(Duties other) {
+        return new Duties(
+                regulatedGas || other.regulatedGas,
+                permit.compareTo(other.permit) >= 0 ? permit : other.permit,
+                pressureTest || other.pressureTest);
+    }
 }

@@ -173,6 +173,8 @@ final class Samples {
                 "a cracked union was found",
                 List.of(line("48.35")),
                 List.of(),
+                fairflame.quote.Duties.NONE,
+                List.of(),
                 totals("96.70", "7.01", "103.71"),
                 totals("145.05", "10.52", "155.57"),
                 signature(),
