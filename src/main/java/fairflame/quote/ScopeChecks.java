@@ -42,8 +42,7 @@ final class ScopeChecks {
     /** Work that hides a danger when it stands alone is not priced without the repair of its cause. */
     private static void refuseWithoutCause(Scope scope, int causes, QuoteRequest request) {
         var tasks = scope.tasks().stream().map(scoped -> scoped.task().id()).collect(Collectors.toSet());
-        var released =
-                request.releases().stream().anyMatch(release -> !release.cause().isBlank());
+        var released = !request.releases().isEmpty();
         for (var scoped : scope.tasks()) {
             var task = scoped.task();
             var rules = task.rules();
