@@ -7,6 +7,8 @@ import fairflame.Refusal;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -383,11 +385,7 @@ class ShopFilesTest {
     }
 
     private static Arguments part(String from, String to, String... told) {
-        return edit(
-                "parts.csv",
-                text -> text.replaceFirst(
-                        java.util.regex.Pattern.quote(from), java.util.regex.Matcher.quoteReplacement(to)),
-                told);
+        return edit("parts.csv", text -> text.replaceFirst(Pattern.quote(from), Matcher.quoteReplacement(to)), told);
     }
 
     private static Arguments place(String from, String to, String... told) {

@@ -19,6 +19,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
@@ -224,7 +225,7 @@ class AcceptanceScopeTest {
     }
 
     private static Map<String, BigDecimal> parts(Scope scope) {
-        var parts = new java.util.TreeMap<String, BigDecimal>();
+        var parts = new TreeMap<String, BigDecimal>();
         scope.tasks()
                 .forEach(task -> task.parts()
                         .forEach(part -> parts.merge(part.part().number(), part.quantity(), BigDecimal::add)));
