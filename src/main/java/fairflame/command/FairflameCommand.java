@@ -20,7 +20,14 @@ import picocli.CommandLine.Spec;
             "",
             "This program advises a trained technician. Local code, the permit office and the licensed professional decide."
         },
-        subcommands = {CapacityCommand.class, SizeCommand.class, DiagnoseCommand.class, QuoteCommand.class, PlanCommand.class, ReconcileCommand.class})
+        subcommands = {
+            CapacityCommand.class,
+            SizeCommand.class,
+            DiagnoseCommand.class,
+            QuoteCommand.class,
+            PlanCommand.class,
+            ReconcileCommand.class
+        })
 final class FairflameCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

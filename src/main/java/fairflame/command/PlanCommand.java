@@ -50,7 +50,9 @@ final class PlanCommand implements Callable<Integer> {
         var alternatives = root.putArray("alternatives");
         choices.alternatives().forEach(plan -> alternatives.add(plan(plan)));
         root.putObject("proof")
-                .put("optimalCost", choices.best().map(best -> Amounts.plain(best.cost())).orElse(null))
+                .put(
+                        "optimalCost",
+                        choices.best().map(best -> Amounts.plain(best.cost())).orElse(null))
                 .put("states", choices.proof().states())
                 .put("searches", choices.proof().searches());
         root.set("notes", Printing.texts(choices.notes()));
@@ -62,23 +64,36 @@ final class PlanCommand implements Callable<Integer> {
                 .put("kind", plan.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
                 .put("cost", Amounts.plain(plan.cost()));
         var changes = node.putArray("changes");
-        plan.changes().forEach(change -> changes.addObject()
-                .put("kind", change.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                .put("at", change.at())
-                .put("material", change.pipe().map(pipe -> pipe.material().word()).orElse(null))
-                .put("size", change.pipe().map(Pipe::size).orElse(null))
-                .put("price", Amounts.plain(change.price()))
-                .put("words", change.words()));
+        plan.changes()
+                .forEach(change -> changes.addObject()
+                        .put(
+                                "kind",
+                                change.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                        .put("at", change.at())
+                        .put(
+                                "material",
+                                change.pipe()
+                                        .map(pipe -> pipe.material().word())
+                                        .orElse(null))
+                        .put("size", change.pipe().map(Pipe::size).orElse(null))
+                        .put("price", Amounts.plain(change.price()))
+                        .put("words", change.words()));
         var appliances = node.putArray("appliances");
-        plan.firing().appliances().forEach(outlet -> appliances.addObject()
-                .put("id", outlet.id())
-                .put("pressureInH2O", Printing.rounded(outlet.pressure().inchesWater(), 2))
-                .put("enough", outlet.enough()));
+        plan.firing()
+                .appliances()
+                .forEach(outlet -> appliances
+                        .addObject()
+                        .put("id", outlet.id())
+                        .put("pressureInH2O", Printing.rounded(outlet.pressure().inchesWater(), 2))
+                        .put("enough", outlet.enough()));
         return node;
     }
 
     private static void text(PrintWriter out, PlanChoices choices) {
-        choices.best().ifPresentOrElse(best -> text(out, "Cheapest", best), () -> out.println("Nothing that is offered makes it enough."));
+        choices.best()
+                .ifPresentOrElse(
+                        best -> text(out, "Cheapest", best),
+                        () -> out.println("Nothing that is offered makes it enough."));
         choices.alternatives().forEach(plan -> text(out, "Or", plan));
         out.printf(
                 "Proof: %,d states kept in %d exact searches.%n",
@@ -89,10 +104,12 @@ final class PlanCommand implements Callable<Integer> {
     private static void text(PrintWriter out, String head, Plan plan) {
         out.println(head + ", " + plan.kind().words() + ": " + plan.cost());
         plan.changes().forEach(change -> out.printf("  %-70s %12s%n", change.words(), Amounts.plain(change.price())));
-        plan.firing().appliances().forEach(outlet -> out.printf(
-                "  %-20s %.2f in w.c., needs %.2f%n",
-                outlet.id(),
-                outlet.pressure().inchesWater(),
-                outlet.inlet().minimum().inchesWater()));
+        plan.firing()
+                .appliances()
+                .forEach(outlet -> out.printf(
+                        "  %-20s %.2f in w.c., needs %.2f%n",
+                        outlet.id(),
+                        outlet.pressure().inchesWater(),
+                        outlet.inlet().minimum().inchesWater()));
     }
 }

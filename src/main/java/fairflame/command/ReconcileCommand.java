@@ -26,10 +26,16 @@ final class ReconcileCommand implements Callable<Integer> {
     @Parameters(paramLabel = "LAYOUT", description = "layout file, see docs/formats/layout.schema.json")
     private Path file;
 
-    @Option(names = "--static", required = true, description = "pressure at the appliance with no gas flowing, such as 10inwc")
+    @Option(
+            names = "--static",
+            required = true,
+            description = "pressure at the appliance with no gas flowing, such as 10inwc")
     private Pressure still;
 
-    @Option(names = "--firing", required = true, description = "lowest pressure at the appliance while firing, such as 6inwc")
+    @Option(
+            names = "--firing",
+            required = true,
+            description = "lowest pressure at the appliance while firing, such as 6inwc")
     private Pressure firing;
 
     @Option(names = "--meter-firing", description = "pressure at the meter in the same state")
@@ -61,7 +67,9 @@ final class ReconcileCommand implements Callable<Integer> {
                 () -> Printing.object()
                         .put("verdict", word(result))
                         .put("measuredInH2O", Printing.rounded(result.measured().inchesWater(), 2))
-                        .put("predictedInH2O", Printing.rounded(result.predicted().inchesWater(), 2))
+                        .put(
+                                "predictedInH2O",
+                                Printing.rounded(result.predicted().inchesWater(), 2))
                         .put("lowestInH2O", Printing.rounded(result.lowest().inchesWater(), 2))
                         .put("highestInH2O", Printing.rounded(result.highest().inchesWater(), 2))
                         .put("words", result.words())
