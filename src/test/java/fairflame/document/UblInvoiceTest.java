@@ -14,6 +14,7 @@ import com.helger.phive.xml.source.ValidationSourceXML;
 import com.helger.xml.serialize.read.DOMReader;
 import fairflame.Refusal;
 import fairflame.invoice.Invoice;
+import fairflame.invoice.RandomInvoices;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.Locale;

@@ -1,9 +1,6 @@
-package fairflame.document;
+package fairflame.invoice;
 
 import fairflame.catalog.TaxRule;
-import fairflame.invoice.Completion;
-import fairflame.invoice.Invoice;
-import fairflame.invoice.Payment;
 import fairflame.money.Amounts;
 import fairflame.money.Percent;
 import fairflame.money.Rounding;
@@ -24,7 +21,7 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /** Lawful invoices and credit notes of every shape: layers, rounding rules, discounts, negative lines, payments. */
-final class RandomInvoices {
+public final class RandomInvoices {
     private static final CurrencyUnit USD = CurrencyUnit.USD;
     private static final List<String> UNITS = List.of("each", "ft", "h", "visit", "tube", "dose");
     private static final Party SELLER = new Party(
@@ -34,11 +31,11 @@ final class RandomInvoices {
 
     private final Random random;
 
-    RandomInvoices(Random random) {
+    public RandomInvoices(Random random) {
         this.random = random;
     }
 
-    Invoice next(int sequence) {
+    public Invoice next(int sequence) {
         var kind = Invoice.Kind.values()[random.nextInt(3)];
         var rule = rule();
         var lines = lines(rule);
@@ -54,6 +51,50 @@ final class RandomInvoices {
                         lines.stream().map(RandomInvoices::negated).toList(),
                         negated(totals))
                 : invoice(sequence, kind, rule, lines, totals);
+    }
+
+    /** A full invoice on a day for a quote, and a credit note of all of it. */
+    public Invoice full(int sequence, String quote, LocalDate day) {
+        while (true) {
+            var found = next(sequence);
+            if (found.kind() == Invoice.Kind.FULL && found.totals().total().isPositive()) {
+                return placed(found, found.number(), "", quote, day);
+            }
+        }
+    }
+
+    /** Takes back a whole invoice. */
+    public Invoice credit(Invoice invoice, String number, LocalDate day) {
+        var lines = invoice.lines().stream().map(RandomInvoices::negated).toList();
+        var note = invoice(0, Invoice.Kind.CREDIT, invoice.taxRule(), lines, negated(invoice.totals()));
+        return placed(note, number, invoice.number(), invoice.quote(), day);
+    }
+
+    private static Invoice placed(Invoice from, String number, String corrects, String quote, LocalDate day) {
+        return new Invoice(
+                number,
+                from.kind(),
+                corrects,
+                day,
+                day,
+                day.plusDays(30),
+                from.currency(),
+                quote,
+                from.revision(),
+                from.seal(),
+                from.changeOrders(),
+                from.seller(),
+                from.sellerLicence(),
+                from.customer(),
+                from.site(),
+                from.title(),
+                from.lines(),
+                from.totals(),
+                from.taxRule(),
+                from.complete(),
+                from.completion(),
+                from.notes(),
+                List.of());
     }
 
     private TaxRule rule() {
