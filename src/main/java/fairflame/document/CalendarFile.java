@@ -45,7 +45,7 @@ public final class CalendarFile {
         }
         line("CATEGORIES:" + due.kind().name());
         line("TRANSP:TRANSPARENT");
-        line("BEGIN:VALARM").line("ACTION:DISPLAY").line("TRIGGER:-P1D");
+        line("BEGIN:VALARM").line("ACTION:DISPLAY").line("TRIGGER;RELATED=START:-P1D");
         line("DESCRIPTION:" + escaped(due.title())).line("END:VALARM");
         line("END:VEVENT");
     }
