@@ -12,13 +12,24 @@ public interface Agreements {
      */
     void add(SignedRevision signed);
 
+    /**
+     * Stores what was signed on another laptop, at the end of that laptop's own chain. Refusals are those of {@link
+     * #add}.
+     *
+     * @param origin name of the laptop, not empty
+     */
+    void receive(String origin, SignedRevision signed);
+
     Optional<SignedRevision> find(String quote, int revision);
 
     /** The signed revision with the highest number. */
     Optional<SignedRevision> latest(String quote);
 
-    /** All, in the order of the chain. */
+    /** All, in the order in which they were stored: for one origin that of its chain. */
     List<SignedRevision> all();
+
+    /** Those of one origin, in the order of its chain; the empty origin is this database. */
+    List<SignedRevision> of(String origin);
 
     /** The stored bytes, for proof. */
     Optional<byte[]> bytes(String quote, int revision);

@@ -15,14 +15,18 @@ final class Inspection {
             "agreement", "'signed ' || quote || ' revision ' || revision",
             "change_order", "number",
             "invoice", "number",
-            "completion", "'completion ' || position");
+            "completion", "'completion ' || position",
+            "register_entry", "kind || ' ' || key",
+            "attachment", "visit || '/' || name");
 
     private static final List<String> GAPS = List.of(
             "select 'invoice numbers ' || series || '-' || year || ' have gaps' from invoice"
                     + " group by series, year having count(*) <> max(sequence)",
             "select 'the journal has gaps' where (select count(*) <> coalesce(max(position), 0) from audit)",
             "select 'the chain of seals has gaps'"
-                    + " where (select count(*) <> coalesce(max(position), 0) from chain_link)");
+                    + " where (select count(*) <> coalesce(max(position), 0) from chain_link)",
+            "select 'the registers have gaps'"
+                    + " where (select count(*) <> coalesce(max(position), 0) from register_entry)");
 
     private final Connection connection;
     private final List<String> faults = new ArrayList<>();

@@ -9,7 +9,7 @@ class Migrations {
     static final int APPLICATION = 0x46464C4D;
 
     /** Number of the newest step under {@code db/migration}. */
-    static final int NEWEST = 2;
+    static final int NEWEST = 3;
 
     private final String location;
 

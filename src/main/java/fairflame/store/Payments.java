@@ -10,6 +10,9 @@ public interface Payments {
     /** Those for a quote, with or without an invoice, in the order of day and id. */
     List<Receipt> ofQuote(String quote);
 
+    /** All, in the order of day and id. */
+    List<Receipt> all();
+
     /** Those for an invoice, in the order of day and id. */
     List<Receipt> ofInvoice(String invoice);
 }

@@ -21,4 +21,12 @@ public interface Records {
     Settings settings();
 
     Audit audit();
+
+    Registers registers();
+
+    PriceLists priceLists();
+
+    Attachments attachments();
+
+    PacketLog packets();
 }

@@ -23,6 +23,15 @@ final class SqliteAgreements implements Agreements {
 
     @Override
     public void add(SignedRevision signed) {
+        store("", signed);
+    }
+
+    @Override
+    public void receive(String origin, SignedRevision signed) {
+        store(Origin.named(origin), signed);
+    }
+
+    private void store(String origin, SignedRevision signed) {
         journal.by();
         var quote = signed.quote();
         var subject = SqliteQuotes.subject(quote.number(), quote.revision());
@@ -31,7 +40,7 @@ final class SqliteAgreements implements Agreements {
             return;
         }
         refuseUnlessStored(quote, subject);
-        insert(signed, content, new SqliteChain(handle).next(signed.seal(), subject));
+        insert(signed, content, origin, new SqliteChain(handle).next(signed.seal(), subject, origin));
         journal.stored("revision signed", subject, content.digest());
     }
 
@@ -45,13 +54,13 @@ final class SqliteAgreements implements Agreements {
         }
     }
 
-    private void insert(SignedRevision signed, Content content, long position) {
+    private void insert(SignedRevision signed, Content content, String origin, long position) {
         var total = signed.taken().totals().total();
         handle.createUpdate("""
                         insert into agreement (quote, revision, choice, signed_by, signed_at, currency, total,
-                            position, previous, chain, body, digest)
+                            position, previous, chain, origin, body, digest)
                         values (:quote, :revision, :choice, :signedBy, :signedAt, :currency, :total,
-                            :position, :previous, :chain, :body, :digest)""")
+                            :position, :previous, :chain, :origin, :body, :digest)""")
                 .bind("quote", signed.quote().number())
                 .bind("revision", signed.quote().revision())
                 .bind("choice", signed.choice())
@@ -62,6 +71,7 @@ final class SqliteAgreements implements Agreements {
                 .bind("position", position)
                 .bind("previous", signed.seal().previous())
                 .bind("chain", signed.seal().chain())
+                .bind("origin", origin)
                 .bind("body", content.bytes())
                 .bind("digest", content.digest())
                 .execute();
@@ -84,6 +94,14 @@ final class SqliteAgreements implements Agreements {
     @Override
     public List<SignedRevision> all() {
         return handle.createQuery("select body from agreement order by position")
+                .map((row, context) -> body.read(row.getBytes("body")))
+                .list();
+    }
+
+    @Override
+    public List<SignedRevision> of(String origin) {
+        return handle.createQuery("select body from agreement where origin = :origin order by position")
+                .bind("origin", origin)
                 .map((row, context) -> body.read(row.getBytes("body")))
                 .list();
     }

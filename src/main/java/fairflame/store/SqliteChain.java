@@ -15,7 +15,13 @@ final class SqliteChain implements Chain {
 
     @Override
     public String last() {
-        return handle.createQuery("select chain from chain_link order by position desc limit 1")
+        return last("");
+    }
+
+    /** Chain value of the last seal of an origin. */
+    String last(String origin) {
+        return handle.createQuery("select chain from chain_link where origin = :origin order by position desc limit 1")
+                .bind("origin", origin)
                 .mapTo(String.class)
                 .findOne()
                 .orElse(Sealing.START);
@@ -23,20 +29,21 @@ final class SqliteChain implements Chain {
 
     @Override
     public List<Link> links() {
-        return handle.createQuery("select position, subject, previous, chain from chain_link order by position")
+        return handle.createQuery("select position, subject, previous, chain, origin from chain_link order by position")
                 .map((row, context) -> new Link(
                         row.getLong("position"),
                         row.getString("subject"),
                         row.getString("previous"),
-                        row.getString("chain")))
+                        row.getString("chain"),
+                        row.getString("origin")))
                 .list();
     }
 
     /** The position for a new seal; refuses one that was made upon another than the last. */
-    long next(Seal seal, String subject) {
-        if (!seal.previous().equals(last())) {
+    long next(Seal seal, String subject, String origin) {
+        if (!seal.previous().equals(last(origin))) {
             throw Refusal.notAllowed(
-                    "seal of " + subject, seal.previous(), "a seal that follows the last one, " + last());
+                    "seal of " + subject, seal.previous(), "a seal that follows the last one, " + last(origin));
         }
         return handle.createQuery("select coalesce(max(position), 0) + 1 from chain_link")
                 .mapTo(Long.class)

@@ -18,23 +18,32 @@ final class SqliteChangeOrders implements ChangeOrders {
 
     @Override
     public void add(ChangeOrder order) {
+        store("", order);
+    }
+
+    @Override
+    public void receive(String origin, ChangeOrder order) {
+        store(Origin.named(origin), order);
+    }
+
+    private void store(String origin, ChangeOrder order) {
         journal.by();
         var content = new Content(body.write(order));
         if (content.isThere(bytes(order.number()), "change order", order.number())) {
             return;
         }
         SqliteSigned.seal(handle, order.quote(), order.revision());
-        insert(order, content, new SqliteChain(handle).next(order.seal(), order.number()));
+        insert(order, content, origin, new SqliteChain(handle).next(order.seal(), order.number(), origin));
         journal.stored("change order signed", order.number(), content.digest());
     }
 
-    private void insert(ChangeOrder order, Content content, long position) {
+    private void insert(ChangeOrder order, Content content, String origin, long position) {
         var total = order.after().total();
         handle.createUpdate("""
                         insert into change_order (number, quote, revision, signed_by, signed_at, currency, total,
-                            position, previous, chain, body, digest)
+                            position, previous, chain, origin, body, digest)
                         values (:number, :quote, :revision, :signedBy, :signedAt, :currency, :total,
-                            :position, :previous, :chain, :body, :digest)""")
+                            :position, :previous, :chain, :origin, :body, :digest)""")
                 .bind("number", order.number())
                 .bind("quote", order.quote())
                 .bind("revision", order.revision())
@@ -45,6 +54,7 @@ final class SqliteChangeOrders implements ChangeOrders {
                 .bind("position", position)
                 .bind("previous", order.seal().previous())
                 .bind("chain", order.seal().chain())
+                .bind("origin", origin)
                 .bind("body", content.bytes())
                 .bind("digest", content.digest())
                 .execute();
@@ -68,6 +78,14 @@ final class SqliteChangeOrders implements ChangeOrders {
     @Override
     public List<ChangeOrder> all() {
         return handle.createQuery("select body from change_order order by position")
+                .map((row, context) -> body.read(row.getBytes("body")))
+                .list();
+    }
+
+    @Override
+    public List<ChangeOrder> from(String origin) {
+        return handle.createQuery("select body from change_order where origin = :origin order by position")
+                .bind("origin", origin)
                 .map((row, context) -> body.read(row.getBytes("body")))
                 .list();
     }

@@ -98,6 +98,13 @@ final class SqlitePayments implements Payments {
     }
 
     @Override
+    public List<Receipt> all() {
+        return handle.createQuery("select * from payment order by day, id")
+                .map((row, context) -> receipt(row))
+                .list();
+    }
+
+    @Override
     public List<Receipt> ofInvoice(String invoice) {
         return handle.createQuery("select * from payment where invoice = :invoice order by day, id")
                 .bind("invoice", invoice)

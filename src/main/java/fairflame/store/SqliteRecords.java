@@ -73,4 +73,24 @@ final class SqliteRecords implements Records {
         journal.refuseWhenOver();
         return new SqliteAudit(handle, journal);
     }
+
+    @Override
+    public Registers registers() {
+        return new SqliteRegisters(handle, journal);
+    }
+
+    @Override
+    public PriceLists priceLists() {
+        return new SqlitePriceLists(handle, journal);
+    }
+
+    @Override
+    public Attachments attachments() {
+        return new SqliteAttachments(handle, journal);
+    }
+
+    @Override
+    public PacketLog packets() {
+        return new SqlitePacketLog(handle, journal);
+    }
 }

@@ -59,7 +59,7 @@ class AgreementsTest extends RecordsContract {
     }
 
     private static Chain.Link link(long position, String subject, String previous, String chain) {
-        return new Chain.Link(position, subject, previous, chain);
+        return new Chain.Link(position, subject, previous, chain, "");
     }
 
     @Test

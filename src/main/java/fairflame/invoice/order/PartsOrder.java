@@ -1,11 +1,9 @@
 package fairflame.invoice.order;
 
-import fairflame.agreement.ChangeOrder;
-import fairflame.agreement.SignedRevision;
+import fairflame.agreement.Agreed;
 import fairflame.catalog.Part;
 import fairflame.catalog.Shop;
 import fairflame.money.Rounding;
-import fairflame.quote.Line;
 import fairflame.quote.LineKind;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -21,22 +19,16 @@ import java.util.stream.Collectors;
 public final class PartsOrder {
     private PartsOrder() {}
 
-    /** Parts and consumables of the choice taken, as the signed change orders left them. */
-    public static List<PartNeeded> needed(SignedRevision signed, Collection<ChangeOrder> changes) {
-        var lines = new TreeMap<String, Line>();
-        signed.taken().lines().forEach(line -> lines.put(line.id(), line));
-        for (var change : changes) {
-            change.removed().forEach(lines::remove);
-            change.added().forEach(line -> lines.put(line.id(), line));
-        }
+    /** Parts and consumables of all that was agreed, signed change orders included. */
+    public static List<PartNeeded> needed(Agreed agreed) {
+        var quote = agreed.signed().quote();
         var byPart = new TreeMap<String, BigDecimal>();
-        lines.values().stream()
+        agreed.lines().stream()
                 .filter(line -> line.kind() == LineKind.PART || line.kind() == LineKind.CONSUMABLE)
                 .filter(line -> !line.item().isBlank() && line.quantity().signum() > 0)
                 .forEach(line -> byPart.merge(line.item(), line.quantity(), BigDecimal::add));
         return byPart.entrySet().stream()
-                .map(entry -> new PartNeeded(
-                        signed.quote().number(), signed.quote().revision(), entry.getKey(), entry.getValue()))
+                .map(entry -> new PartNeeded(quote.number(), quote.revision(), entry.getKey(), entry.getValue()))
                 .toList();
     }
 

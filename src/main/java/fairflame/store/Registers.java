@@ -1,0 +1,42 @@
+package fairflame.store;
+
+import fairflame.catalog.upkeep.ColumnMapping;
+import fairflame.invoice.account.Movement;
+import fairflame.invoice.order.PlacedOrder;
+import fairflame.invoice.permit.GasWork;
+import fairflame.invoice.permit.Permit;
+import fairflame.invoice.permit.Waiver;
+import fairflame.invoice.report.ActualHours;
+import fairflame.invoice.report.TimeDecision;
+
+/** The registers of the office. Keys: the quote's number and revision, an id, a supplier. */
+public interface Registers {
+    /** By quote and revision. */
+    Register<Permit> permits();
+
+    /** By quote and revision. */
+    Register<GasWork> gasWork();
+
+    /** Refunds and write-offs, by id. */
+    Register<Movement> movements();
+
+    /** By quote, task and condition. */
+    Register<ActualHours> hours();
+
+    /** Orders placed, by number. */
+    Register<PlacedOrder> orders();
+
+    /** Layouts of price lists, by supplier. */
+    Register<ColumnMapping> mappings();
+
+    /** Standard times that a person changed, by task. */
+    Register<TimeDecision> timeDecisions();
+
+    /** The buyer's own waiver of the right to cancel in an emergency, by quote and revision. */
+    Register<Waiver> waivers();
+
+    /** Key of what belongs to a signed revision. */
+    static String key(String quote, int revision) {
+        return quote + " revision " + revision;
+    }
+}
