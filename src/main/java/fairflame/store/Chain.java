@@ -4,7 +4,7 @@ import java.util.List;
 
 /** The seals of signed revisions and change orders, one after the other. */
 public interface Chain {
-/** Chain value of the last seal of this database; {@link fairflame.agreement.Sealing#START} when none. */
+    /** Chain value of the last seal of this database; {@link fairflame.agreement.Sealing#START} when none. */
     String last();
 
     /** All seals in the order in which they were stored; those of each origin follow each other. */

@@ -38,7 +38,7 @@ class OfficeTablesTest {
 
     @BeforeEach
     void open() {
-        store = Store.open(folder.resolve("shop.db"), JsonBodies.ALL);
+        store = Store.open(folder.resolve("shop.db"));
     }
 
     @AfterEach

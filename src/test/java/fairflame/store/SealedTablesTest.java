@@ -76,9 +76,9 @@ class SealedTablesTest extends RecordsContract {
                 "insert into audit select 99, at, who, what, subject, before, after from audit limit 1",
                 "insert into completion select 99, quote, revision, body, digest from completion",
                 "insert into change_order select 'Q-2026-0001-C2', quote, revision, signed_by, signed_at, currency,"
-                        + " total, 3, previous, '" + OTHER + "', body, digest from change_order",
+                        + " total, 3, previous, '" + OTHER + "', body, digest, origin from change_order",
                 "insert into change_order select 'Q-2026-0001-C2', quote, revision, signed_by, signed_at, currency,"
-                        + " total, 4, chain, '" + OTHER + "', body, digest from change_order",
+                        + " total, 4, chain, '" + OTHER + "', body, digest, origin from change_order",
                 // text where a whole number of cents belongs, half a day, no currency
                 "insert into payment values ('P-2', 'Q-2026-0001', null, '2026-03-02', 'USD', '1.50', 'cash', '', 0)",
                 "insert into payment values ('P-2', 'Q-2026-0001', null, '2026-03-02', 'US', 150, 'cash', '', 0)",
