@@ -6,12 +6,15 @@ import fairflame.gas.Pipe;
 import fairflame.gas.Plan;
 import fairflame.gas.PlanChoices;
 import fairflame.money.Amounts;
+import fairflame.quantity.Pressure;
 import fairflame.visit.GasLine;
 import fairflame.visit.LayoutFile;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -29,6 +32,12 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--place", paramLabel = "ID", required = true, description = "jurisdiction, such as larkwell")
     private String place;
 
+    @Option(
+            names = "--raise-to",
+            paramLabel = "PRESSURE",
+            description = "delivery pressure that the gas supplier has agreed to, such as 2psi")
+    private @Nullable Pressure raised;
+
     @Mixin
     private ShopOptions shop;
 
@@ -39,7 +48,7 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() {
         var library = shop.library();
         var layout = LayoutFile.read(file, library.tables());
-        var choices = new GasLine(library).plan(layout, place);
+        var choices = new GasLine(library).plan(layout, place, Optional.ofNullable(raised));
         printing.print(() -> data(choices), out -> text(out, choices));
         return 0;
     }

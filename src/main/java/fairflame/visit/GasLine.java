@@ -6,6 +6,8 @@ import fairflame.gas.Measured;
 import fairflame.gas.PlanChoices;
 import fairflame.gas.Reconciliation;
 import fairflame.gas.Tolerance;
+import fairflame.quantity.Pressure;
+import java.util.Optional;
 
 /** What can be asked about a gas line: the cheapest fix at the shop's prices, and whether pipe explains a dip. */
 public final class GasLine {
@@ -19,9 +21,10 @@ public final class GasLine {
      * The cheapest set of changes and its alternatives.
      *
      * @param place id of the jurisdiction, for permit and rates
+     * @param raised delivery pressure that the gas supplier has agreed to; without it none is weighed
      */
-    public PlanChoices plan(Layout layout, String place) {
-        return PipeWork.choices(layout, library, library.shop().jurisdiction(place));
+    public PlanChoices plan(Layout layout, String place, Optional<Pressure> raised) {
+        return PipeWork.choices(layout, library, library.shop().jurisdiction(place), raised);
     }
 
     /**

@@ -12,12 +12,14 @@ import fairflame.gas.Plan;
 import fairflame.gas.PlanChoices;
 import fairflame.gas.PlanRules;
 import fairflame.gas.Route;
+import fairflame.quantity.Pressure;
 import fairflame.repair.PipeJob;
 import fairflame.repair.PipeRun;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -36,17 +38,27 @@ final class PipeWork {
     /** The ways to lay more pipe; none when no layout was drawn or the line is enough as it is. */
     static List<PipeJob> jobs(Examination examined, Library library, Jurisdiction place) {
         return examined.layout()
-                .map(layout -> new PipeWork(library.tables(), layout).jobs(choices(layout, library, place)))
+                .map(layout -> new PipeWork(library.tables(), layout)
+                        .jobs(choices(
+                                layout,
+                                library,
+                                place,
+                                examined.visit().repair().raised())))
                 .orElse(List.of());
     }
 
-    /** The least-cost plan of a layout at a shop's own prices in a place. */
-    static PlanChoices choices(Layout layout, Library library, Jurisdiction place) {
+    /**
+     * The least-cost plan of a layout at a shop's own prices in a place.
+     *
+     * @param raised delivery pressure that the gas supplier has agreed to; without it none is weighed
+     */
+    static PlanChoices choices(Layout layout, Library library, Jurisdiction place, Optional<Pressure> raised) {
+        var rules = PlanRules.cautious(layout);
         return LeastCostPlan.find(
                 library.tables(),
                 layout,
                 new PipeCosts(library.shop(), place, library.tables(), layout),
-                PlanRules.cautious(layout));
+                raised.map(rules::raising).orElse(rules));
     }
 
     private List<PipeJob> jobs(PlanChoices choices) {

@@ -1,5 +1,6 @@
 package fairflame.visit;
 
+import fairflame.quantity.Pressure;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -10,10 +11,12 @@ import java.util.Set;
  * @param partYears age of the failed part
  * @param facts ids of facts of the shop's repair book that the technician states
  * @param sizes size or rating by role, read off the old part
+ * @param raised delivery pressure that the gas supplier has agreed to
  */
-public record RepairTerms(Optional<Integer> partYears, Set<String> facts, Map<String, String> sizes) {
+public record RepairTerms(
+        Optional<Integer> partYears, Set<String> facts, Map<String, String> sizes, Optional<Pressure> raised) {
     /** Nothing stated. */
-    public static final RepairTerms NONE = new RepairTerms(Optional.empty(), Set.of(), Map.of());
+    public static final RepairTerms NONE = new RepairTerms(Optional.empty(), Set.of(), Map.of(), Optional.empty());
 
     public RepairTerms {
         facts = Set.copyOf(facts);

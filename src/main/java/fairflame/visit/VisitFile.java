@@ -229,11 +229,12 @@ public final class VisitFile {
     }
 
     private static RepairTerms repair(Fields fields) {
-        fields.only("partYears", "facts", "sizes");
+        fields.only("partYears", "facts", "sizes", "raisedDelivery");
         return new RepairTerms(
                 fields.whole("partYears", 0, 80),
                 Set.copyOf(fields.texts("facts")),
-                fields.optionalObject("sizes").map(Fields::named).orElse(Map.of()));
+                fields.optionalObject("sizes").map(Fields::named).orElse(Map.of()),
+                raised(fields));
     }
 
     static LocalDate date(Fields fields, String name) {
@@ -243,5 +244,15 @@ public final class VisitFile {
         } catch (DateTimeParseException e) {
             throw Refusal.malformed("field " + fields.path(name), text, "a date such as 2026-06-03");
         }
+    }
+
+    private static Optional<Pressure> raised(Fields fields) {
+        return fields.optional("raisedDelivery").map(text -> {
+            try {
+                return Pressure.parse(text);
+            } catch (Refusal refusal) {
+                throw refusal.at("field " + fields.path("raisedDelivery"));
+            }
+        });
     }
 }
