@@ -5,17 +5,18 @@ import fairflame.quantity.Length;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * A gas line that the sizing has worked out: without one no pipe is sold.
  *
  * @param id short and stable; becomes the id of the scope, such as {@code larger-line}
  * @param title heading of the choice, plain words
- * @param runs the new pipe in the order of the flow, one or more
+ * @param runs the new pipe in the order of the flow; none when only regulators are set
  * @param inletSize steel size of cock, trap and union at the heater
  * @param sizing what was computed, with figures and source
  * @param leaves what this line does not mend; empty when it mends all
- * @param also ids of further tasks that belong to it, such as the regulator of a 2 psi line
+ * @param also ids of further tasks that belong to it, one for each piece: a regulator before each appliance
  */
 public record PipeJob(
         String id,
@@ -28,6 +29,9 @@ public record PipeJob(
     public PipeJob {
         runs = List.copyOf(runs);
         also = List.copyOf(also);
+        if (runs.isEmpty() && also.isEmpty()) {
+            throw Refusal.missing("work of gas line " + id, "pipe to lay, or a task such as a regulator");
+        }
         if (sizing.words().isBlank() || sizing.source().isBlank()) {
             throw Refusal.missing(
                     "sizing record of gas line " + id, "what was computed, and by which table or equation");
@@ -68,6 +72,13 @@ public record PipeJob(
     /** Whether any of it lies underground. */
     boolean buried() {
         return runs.stream().anyMatch(PipeRun::buried);
+    }
+
+    /** How often each further task is done. */
+    Map<String, Integer> alsoCounted() {
+        var counted = new TreeMap<String, Integer>();
+        also.forEach(task -> counted.merge(task, 1, Integer::sum));
+        return counted;
     }
 
     /** The part of the line that a task with these conditions lays. */

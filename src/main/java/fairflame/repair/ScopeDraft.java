@@ -70,11 +70,11 @@ final class ScopeDraft {
             }
         }
         offered.line()
-                .ifPresent(line -> line.also()
-                        .forEach(id -> planned.add(new PlannedTask(
+                .ifPresent(line -> line.alsoCounted()
+                        .forEach((id, pieces) -> planned.add(new PlannedTask(
                                 shop.task(id).in(inputs.place()),
                                 List.of(),
-                                BigDecimal.ONE,
+                                BigDecimal.valueOf(pieces),
                                 offered.line(),
                                 offered.cause(),
                                 "It belongs to this gas line."))));

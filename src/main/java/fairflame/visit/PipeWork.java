@@ -12,6 +12,7 @@ import fairflame.gas.Plan;
 import fairflame.gas.PlanChoices;
 import fairflame.gas.PlanRules;
 import fairflame.gas.Route;
+import fairflame.gas.Segment;
 import fairflame.quantity.Pressure;
 import fairflame.repair.PipeJob;
 import fairflame.repair.PipeRun;
@@ -89,8 +90,7 @@ final class PipeWork {
                 also.add("R20");
             }
         }
-        var last = runs.get(runs.size() - 1);
-        return new PipeJob(id(plan, last), title(plan), runs, inlet(last), sizing(plan), leaves(plan), also);
+        return new PipeJob(id(plan, runs), title(plan), runs, inlet(plan), sizing(plan), leaves(plan), also);
     }
 
     private static PipeRun run(Pipe pipe, Route route) {
@@ -102,13 +102,19 @@ final class PipeWork {
                 route.place() == Place.BURIED);
     }
 
-    private static String id(Plan plan, PipeRun last) {
+    /** Told apart by what carries the plan and by what its pipe is made of, other than steel. */
+    private static String id(Plan plan, List<PipeRun> runs) {
         var kind = switch (plan.kind()) {
             case OWN_LINE -> "own-line";
             case RAISED_PRESSURE -> "raised-pressure";
             case LARGER_PIPE, NOTHING -> "larger-line";
         };
-        return last.material().equals(Material.STEEL_SCHEDULE_40.word()) ? kind : kind + "-" + last.material();
+        return runs.stream()
+                .map(PipeRun::material)
+                .filter(material -> !material.equals(Material.STEEL_SCHEDULE_40.word()))
+                .findFirst()
+                .map(material -> kind + "-" + material)
+                .orElse(kind);
     }
 
     private static String title(Plan plan) {
@@ -119,17 +125,25 @@ final class PipeWork {
         };
     }
 
-    /** Shutoff and trap at the heater are steel: the size of the last steel run, or the usual 3/4 in behind tubing. */
-    private static String inlet(PipeRun last) {
-        return last.material().equals(Material.STEEL_SCHEDULE_40.word()) ? last.size() : "3/4";
+    /** Shutoff and trap at the heater are steel: the size of the steel that reaches it, or the usual 3/4 in. */
+    private String inlet(Plan plan) {
+        var node = plan.after().largest().node();
+        return plan.after().segments().stream()
+                .filter(segment -> segment.to().equals(node))
+                .map(Segment::pipe)
+                .filter(pipe -> pipe.material() == Material.STEEL_SCHEDULE_40)
+                .map(Pipe::size)
+                .findFirst()
+                .orElse("3/4");
     }
 
     private PipeJob.Sizing sizing(Plan plan) {
         var heater = layout.largest().id();
         var outlet = plan.firing().appliance(heater);
         var lays = plan.changes().stream()
-                .filter(change -> change.pipe().isPresent())
+                .filter(change -> change.kind() != Change.Kind.ONCE && change.kind() != Change.Kind.CAP)
                 .map(Change::words)
+                .map(words -> words.replaceFirst("\\.$", ""))
                 .toList();
         var words = String.format(
                 Locale.US,
