@@ -64,8 +64,7 @@ final class PipeWork {
 
     private List<PipeJob> jobs(PlanChoices choices) {
         return Stream.concat(choices.best().stream(), choices.alternatives().stream())
-                .filter(plan ->
-                        plan.changes().stream().anyMatch(change -> change.pipe().isPresent()))
+                .filter(plan -> !plan.changes().isEmpty())
                 .map(this::job)
                 .filter(new Fresh()::take)
                 .limit(MOST_CHOICES)
