@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.joda.money.Money;
 
 /**
  * Makes a quote. A repair needs a settled finding by its type; an unsettled one gives a quote for the diagnosis only;
@@ -49,7 +50,7 @@ public final class Quoting {
                 .map(scope -> choice(scope, finding.causes()))
                 .toList();
         ScopeChecks.refuseUnused(choices, request.inputs());
-        return quote(true, FindingSheets.of(finding, request.gauges()), PairWords.added(choices, plan, shop));
+        return quote(true, FindingSheets.of(finding, request.gauges()), PairWords.added(choices, plan, trip()));
     }
 
     /** A quote for the diagnosis only: its fee, the trip and the next check, never a repair. */
@@ -186,6 +187,10 @@ public final class Quoting {
         words.put("days", String.valueOf(place.cancelDays()));
         words.put("shop", request.people().seller().name());
         return words;
+    }
+
+    private Money trip() {
+        return shop.rates().trip().getOrDefault(request.inputs().zone(), Money.zero(shop.currency()));
     }
 
     private LocalDate made() {
