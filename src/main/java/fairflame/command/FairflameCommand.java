@@ -26,7 +26,11 @@ import picocli.CommandLine.Spec;
             DiagnoseCommand.class,
             QuoteCommand.class,
             PlanCommand.class,
-            ReconcileCommand.class
+            ReconcileCommand.class,
+            SignCommand.class,
+            InvoiceCommand.class,
+            PayCommand.class,
+            VerifyCommand.class
         })
 final class FairflameCommand implements Callable<Integer> {
     @Spec

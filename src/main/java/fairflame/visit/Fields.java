@@ -154,10 +154,17 @@ final class Fields {
         return found;
     }
 
+    /** The names of the fields, in the order of the file. */
+    List<String> names() {
+        var names = new ArrayList<String>();
+        node.fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+
     /** The text values of an object by name, in the order of the file. */
     Map<String, String> named() {
         var found = new LinkedHashMap<String, String>();
-        node.fieldNames().forEachRemaining(name -> found.put(name, text(name)));
+        names().forEach(name -> found.put(name, text(name)));
         return found;
     }
 

@@ -1,0 +1,168 @@
+package fairflame.visit;
+
+import fairflame.Refusal;
+import fairflame.agreement.Agreed;
+import fairflame.invoice.Account;
+import fairflame.invoice.Completion;
+import fairflame.invoice.Deposits;
+import fairflame.invoice.Invoice;
+import fairflame.invoice.InvoiceNumber;
+import fairflame.invoice.Invoicing;
+import fairflame.invoice.Issue;
+import fairflame.invoice.Payment;
+import fairflame.store.Receipt;
+import fairflame.store.Records;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/** Turns what was signed into an invoice, and money received into a balance. */
+public final class Billing {
+    private static final String SERIES = "I";
+
+    private final Workplace workplace;
+
+    public Billing(Workplace workplace) {
+        this.workplace = workplace;
+    }
+
+    /** An invoice as it stands now, what is still owed for the whole agreement, and the files written. */
+    public record Result(Invoice invoice, Money balance, List<String> files) {
+        public Result {
+            files = List.copyOf(files);
+        }
+    }
+
+    /**
+     * How an invoice is to be issued.
+     *
+     * @param supplied day on which the work was done
+     * @param dueDays days until payment is due, 0 to 365
+     * @param complete whether the work is to be called complete; refused while anything that the place asks is missing
+     */
+    public record Terms(LocalDate supplied, int dueDays, boolean complete) {
+        public Terms {
+            if (dueDays < 0 || dueDays > 365) {
+                throw Refusal.outOfRange("days until payment is due", dueDays, "0 to 365");
+            }
+        }
+    }
+
+    /** Money that somebody hands over. */
+    public record Received(Money amount, String method, String reference, LocalDate on) {}
+
+    /** Bills everything that was agreed on a quote and is not billed yet. */
+    public Result invoice(String quote, Completion completion, Terms terms) {
+        var invoice = workplace.store().inTransaction(workplace.by(), records -> {
+            var agreed = agreed(records, quote);
+            var signed = agreed.signed().quote();
+            var earlier = records.invoices().ofQuote(quote);
+            var known = leadsRemoved(records, signed.visit(), completion);
+            records.completionRecords().put(quote, signed.revision(), known);
+            var issued = records.invoices().issue(SERIES, workplace.today().getYear(), number -> {
+                var issue = new Issue(
+                        InvoiceNumber.parse(number),
+                        workplace.today(),
+                        terms.supplied(),
+                        workplace.today().plusDays(terms.dueDays()));
+                var invoicing = new Invoicing(agreed, workplace.library().cautions());
+                return terms.complete()
+                        ? invoicing.complete(issue, known, earlier)
+                        : invoicing.rest(issue, known, earlier);
+            });
+            VisitStates.move(records, signed.visit(), State.INVOICED);
+            return issued;
+        });
+        return shown(invoice.number());
+    }
+
+    /** Takes a payment on an invoice; more than is due is refused. */
+    public Result pay(String number, Received received) {
+        workplace.store().change(workplace.by(), records -> {
+            var invoice = invoice(records, number);
+            var account = account(records, invoice.quote());
+            var payment = payment(received, number, account.payments().size() + 1, false);
+            var after = account.receive(payment, workplace.today());
+            records.payments().add(new Receipt(invoice.quote(), Optional.of(number), payment));
+            if (after.balance().isZero()) {
+                records.quotes()
+                        .find(invoice.quote(), invoice.revision())
+                        .ifPresent(quote -> VisitStates.move(records, quote.visit(), State.PAID));
+            }
+        });
+        return shown(number);
+    }
+
+    /** Takes a deposit on a signed quote, up to what was agreed. */
+    public Payment deposit(String quote, Received received) {
+        return workplace.store().inTransaction(workplace.by(), records -> {
+            var signed = agreed(records, quote).signed();
+            var taken = records.payments().ofQuote(quote).stream()
+                    .map(Receipt::payment)
+                    .toList();
+            var payment = payment(received, quote, taken.size() + 1, true);
+            Deposits.receive(signed, taken, payment, workplace.today());
+            records.payments().add(new Receipt(quote, Optional.empty(), payment));
+            return payment;
+        });
+    }
+
+    /** An invoice as it stands now, its papers written afresh. */
+    public Result shown(String number) {
+        var account = workplace.store().reading(records -> {
+            var invoice = invoice(records, number);
+            return account(records, invoice.quote());
+        });
+        var invoice = account.shown(number);
+        return new Result(invoice, account.balance(), new Papers(workplace).invoice(invoice));
+    }
+
+    private static Payment payment(Received received, String about, int count, boolean deposit) {
+        return new Payment(
+                "P-" + about + "-" + count,
+                received.on(),
+                received.amount(),
+                received.method(),
+                received.reference(),
+                deposit);
+    }
+
+    private static Agreed agreed(Records records, String quote) {
+        var signed = records.agreements()
+                .latest(quote)
+                .orElseThrow(() -> records.quotes().latest(quote).isPresent()
+                        ? Refusal.notAllowed("invoice for quote " + quote, "not signed", "a signed quote")
+                        : Refusal.unknown("quote", quote, "the number of a quote in this folder"));
+        return new Agreed(
+                signed, records.changeOrders().of(quote, signed.quote().revision()));
+    }
+
+    private static Invoice invoice(Records records, String number) {
+        return records.invoices()
+                .find(number)
+                .orElseThrow(() -> Refusal.unknown("invoice", number, "the number of an invoice in this folder"));
+    }
+
+    private static Account account(Records records, String quote) {
+        return new Account(
+                records.invoices().ofQuote(quote),
+                records.payments().ofQuote(quote).stream().map(Receipt::payment).toList());
+    }
+
+    /** A bypass lead that the visit still has out counts, whatever the record of the work says. */
+    private Completion leadsRemoved(Records records, String visit, Completion stated) {
+        var out = records.visits()
+                .find(visit)
+                .map(stored ->
+                        workplace.library().visits().read(stored.text()).file().leadsStillPlaced())
+                .orElse(0L);
+        return new Completion(
+                stated.permitNumber(),
+                stated.fitterName(),
+                stated.fitterLicence(),
+                stated.tests(),
+                stated.pressureTest(),
+                stated.leadsRemoved() && out == 0);
+    }
+}
