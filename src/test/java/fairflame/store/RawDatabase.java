@@ -5,6 +5,7 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Plain statements on a database file, past the store: what another program could do. */
 final class RawDatabase {
@@ -42,11 +43,14 @@ final class RawDatabase {
 
     /** Number of rows of each table, by name: the whole content in short. */
     static String counts(Path file) {
-        var counts = new ArrayList<String>();
-        for (var table : column(
-                file, "select name from sqlite_schema where type = 'table' and name not like 'flyway%' order by 1")) {
-            counts.add(table + " " + one(file, "select count(*) from " + table));
-        }
-        return String.join(", ", counts);
+        var tables = column(
+                file, "select name from sqlite_schema where type = 'table' and name not like 'flyway%' order by 1");
+        return String.join(
+                ", ",
+                column(
+                        file,
+                        tables.stream()
+                                .map(table -> "select '" + table + " ' || count(*) from " + table)
+                                .collect(Collectors.joining(" union all "))));
     }
 }
