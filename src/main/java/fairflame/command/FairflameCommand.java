@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             "This program advises a trained technician. Local code, the permit office and the licensed professional decide."
         },
         subcommands = {
+            DemoCommand.class,
             CapacityCommand.class,
             SizeCommand.class,
             DiagnoseCommand.class,

@@ -1,12 +1,9 @@
 package fairflame.command;
 
-import fairflame.invoice.Completion;
 import fairflame.visit.Billing;
 import fairflame.visit.CompletionFile;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -21,8 +18,6 @@ import picocli.CommandLine.Parameters;
         description =
                 "Make the invoice of a signed quote. Gas work is complete only with permit, fitter and tests on record.")
 final class InvoiceCommand implements Callable<Integer> {
-    private static final Completion NOTHING = new Completion("", "", "", Map.of(), Optional.empty(), false);
-
     @Parameters(paramLabel = "QUOTE", description = "number of the signed quote")
     private String number;
 
@@ -49,7 +44,7 @@ final class InvoiceCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        var record = completion == null ? NOTHING : CompletionFile.read(completion);
+        var record = completion == null ? CompletionFile.NOTHING : CompletionFile.read(completion);
         try (var workplace = work.open()) {
             var day = supplied;
             var result = new Billing(workplace)

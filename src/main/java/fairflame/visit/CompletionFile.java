@@ -8,6 +8,7 @@ import fairflame.store.TextFile;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -17,6 +18,12 @@ public final class CompletionFile {
     public static final String FORMAT = "fairflame-completion-1";
 
     private static final Set<String> MEDIA = Set.of("air", "nitrogen", "carbon dioxide", "inert gas");
+
+    /** Nothing on record yet. */
+    public static final Completion NOTHING = new Completion("", "", "", Map.of(), Optional.empty(), false);
+
+    /** No work was done on the heater, as after a diagnosis, and no test lead is left. */
+    public static final Completion NO_WORK = new Completion("", "", "", Map.of(), Optional.empty(), true);
 
     private CompletionFile() {}
 

@@ -21,10 +21,18 @@ public final class StrokesFile {
     /** The strokes in a file; a refusal names the file. */
     public static List<List<Integer>> read(Path file) {
         try {
-            return MAPPER.readValue(TextFile.read(file), new TypeReference<List<List<Integer>>>() {});
+            return parse(TextFile.read(file));
+        } catch (Refusal refusal) {
+            throw refusal.at(file.toString());
+        }
+    }
+
+    /** The strokes in a text. */
+    static List<List<Integer>> parse(String json) {
+        try {
+            return MAPPER.readValue(json, new TypeReference<List<List<Integer>>>() {});
         } catch (JsonProcessingException e) {
-            throw Refusal.malformed("drawn signature", e.getOriginalMessage(), "a list of lists of whole numbers")
-                    .at(file.toString());
+            throw Refusal.malformed("drawn signature", e.getOriginalMessage(), "a list of lists of whole numbers");
         }
     }
 }
