@@ -99,10 +99,17 @@ public sealed interface Answer {
      * One of a few words.
      *
      * @param words in the order they are offered
+     * @param good those that speak of no fault; empty when the words are not judged
      */
-    record Words(List<String> words) implements Answer {
+    record Words(List<String> words, List<String> good) implements Answer {
         public Words {
             words = List.copyOf(words);
+            good = List.copyOf(good);
+            for (var word : good) {
+                if (!words.contains(word)) {
+                    throw Refusal.unknown("good word", word, String.join(", ", words));
+                }
+            }
         }
 
         @Override

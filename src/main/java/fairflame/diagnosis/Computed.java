@@ -3,6 +3,7 @@ package fairflame.diagnosis;
 import fairflame.Refusal;
 import fairflame.quantity.Dimension;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -29,7 +30,12 @@ enum Computed {
     /** Sum of all appliances on the meter as a share of what the meter is rated for. */
     METER_LOAD("meter-load", Dimension.SHARE, "meter-rating", List.of("load-sum"), Computed::meterLoad),
     /** Line voltage as a share of the rated one. */
-    LINE_SHARE("line-share", Dimension.SHARE, "line-volts", List.of("line-rating"), Computed::lineShare),
+    LINE_SHARE(
+            "line-share",
+            Dimension.SHARE,
+            "line-volts",
+            List.of("line-volts-pump-start", "line-rating"),
+            Computed::lineShare),
     /** Filter pressure above the clean mark. */
     FILTER_EXCESS(
             "filter-excess",
@@ -104,9 +110,16 @@ enum Computed {
                         .map(rating -> new Amount(100 * load.base() / value / rating.base(), Dimension.SHARE)));
     }
 
+    private static Optional<Amount> lowest(Facts facts, String... checks) {
+        return Arrays.stream(checks)
+                .map(facts::first)
+                .flatMap(Optional::stream)
+                .min(Comparator.comparingDouble(Amount::base));
+    }
+
     // Without a rating the reading itself tells 120 V from 208 V and more.
     private static Optional<Amount> lineShare(Facts facts) {
-        return facts.first("line-volts").map(volts -> {
+        return lowest(facts, "line-volts", "line-volts-pump-start").map(volts -> {
             double rating = facts.first("line-rating")
                     .map(Amount::base)
                     .filter(rated -> rated > 0)

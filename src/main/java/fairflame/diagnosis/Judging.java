@@ -69,6 +69,17 @@ final class Judging {
         return said;
     }
 
+    private static Optional<Said> word(Check check, Reading reading) {
+        if (!(check.answer() instanceof Answer.Words words)
+                || words.good().isEmpty()
+                || !(reading.value() instanceof Value.Word said)) {
+            return Optional.empty();
+        }
+        var verdict = words.good().contains(said.word()) ? Verdict.GOOD : Verdict.OUTSIDE;
+        return Optional.of(
+                new Said(verdict, check.title() + ": " + said.word().replace('-', ' ') + ".", check.source()));
+    }
+
     private Optional<Said> said(VerdictRule.Mark mark, Reading reading) {
         var refs = new TreeSet<CheckRef>(mark.words().refs());
         mark.when().forEach(condition -> refs.addAll(condition.refs()));

@@ -25,6 +25,13 @@ public final class Knowledge {
             "checks.csv",
             "gates.yaml",
             "causes-drops-out.yaml",
+            "causes-no-try.yaml",
+            "causes-no-flame.yaml",
+            "causes-trips.yaml",
+            "causes-weak-heat.yaml",
+            "causes-lockout.yaml",
+            "causes-soot.yaml",
+            "causes-leak.yaml",
             "contradictions.yaml",
             "doubts.yaml",
             "verdicts.yaml");

@@ -3,7 +3,6 @@ package fairflame.diagnosis;
 import fairflame.Refusal;
 import fairflame.quantity.Dimension;
 import fairflame.quantity.Unit;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -137,6 +136,7 @@ final class KnowledgeReader {
                 "possible",
                 "usual",
                 "words",
+                "good",
                 "instruments",
                 "minutes",
                 "hazard",
@@ -172,7 +172,11 @@ final class KnowledgeReader {
                     .at(row.place());
         }
         if (!words.isEmpty()) {
-            return new Answer.Words(new ArrayList<>(words));
+            try {
+                return new Answer.Words(words, row.texts("good"));
+            } catch (Refusal refusal) {
+                throw refusal.at(row.place());
+            }
         }
         Optional<Range> usual = row.optional("usual", Range::parse);
         return new Answer.Figure(row.as("unit", KnowledgeReader::unit), row.as("possible", Range::parse), usual);

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 /**
  * What some readings say about a cause.
  *
- * @param id unique, such as {@code LD01/volts-sag}
+ * @param id unique, such as {@code LD01/for/valve-sags}
  * @param says what it does to the cause
  * @param weight how much it counts
  * @param when all must hold under one choice of readings

@@ -89,7 +89,7 @@ final class RuleReader {
             outcome = new Rule.Outcome(row.text("rests-on"), row.texts("devices"), row.texts("repairs"));
         }
         return new Rule(
-                cause + "/" + row.text("id"),
+                cause + "/" + says.word() + "/" + row.text("id"),
                 says,
                 row.whole("weight", 1, 20, says.usualWeight()),
                 conditions(row, "when"),
