@@ -69,6 +69,11 @@ public record Library(
         return PaperText.parse(templates, language);
     }
 
+    /** The shop's name as printed. */
+    public String shopName() {
+        return paper(ENGLISH).company().seller().name();
+    }
+
     /** Reads visits with this knowledge and currency. */
     public VisitFile visits() {
         return new VisitFile(knowledge, shop.currency());

@@ -74,6 +74,11 @@ public final class Workplace implements AutoCloseable {
         return OffsetDateTime.now(clock);
     }
 
+    /** Folder of the shop's papers. */
+    public java.nio.file.Path papers() {
+        return folder.path();
+    }
+
     By by() {
         return new By(who, clock.instant());
     }

@@ -1,0 +1,174 @@
+package fairflame.screen;
+
+import fairflame.Refusal;
+import fairflame.screen.bench.BenchModel;
+import fairflame.screen.bench.BenchView;
+import fairflame.screen.handover.HandoverModel;
+import fairflame.screen.handover.HandoverView;
+import fairflame.screen.kit.Texts;
+import fairflame.screen.kit.Ties;
+import fairflame.screen.kit.Veil;
+import fairflame.screen.ledger.LedgerModel;
+import fairflame.screen.ledger.LedgerView;
+import fairflame.screen.line.LineModel;
+import fairflame.screen.line.LineView;
+import fairflame.screen.look.Look;
+import fairflame.screen.look.Words;
+import javafx.geometry.Insets;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.StackPane;
+
+/** The window's content: header, the place one is in, rail; or the customer's page alone. */
+public final class Shell extends StackPane {
+    private static final double SHEET = 520;
+
+    private final ShellModel model;
+    private final Look look;
+    private final Ties ties = new Ties();
+    private Veil veil = new Veil(new StackPane());
+    private Words words;
+    private Runnable closeView = () -> {};
+
+    public Shell(ShellModel model, Look look) {
+        this.model = model;
+        this.look = look;
+        this.words = Words.in(model.language().get());
+        getStyleClass().add("desk");
+        ties.later(model.language(), language -> {
+            words = Words.in(language);
+            show();
+        });
+        ties.later(model.place(), place -> show());
+        ties.later(model.bench(), bench -> show());
+        show();
+    }
+
+    /** Keys that work everywhere. */
+    public void keys(javafx.scene.Scene scene) {
+        var places = Place.values();
+        for (int i = 0; i < places.length; i++) {
+            var place = places[i];
+            scene.getAccelerators().put(new KeyCodeCombination(KeyCode.valueOf("F" + (i + 1))), () -> {
+                if (!veil.covered() && canGo(place)) {
+                    model.place().set(place);
+                }
+            });
+        }
+        scene.getAccelerators()
+                .put(
+                        new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN),
+                        () -> model.bench()
+                                .get()
+                                .filter(bench -> bench.judged()
+                                        .get()
+                                        .filter(found -> found.danger())
+                                        .isEmpty())
+                                .ifPresent(bench -> bench.history().undo()));
+        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.N, KeyCombination.SHORTCUT_DOWN), () -> {
+            if (!veil.covered()) {
+                model.start();
+            }
+        });
+    }
+
+    private boolean canGo(Place place) {
+        return place == Place.LEDGER
+                || place == Place.STOCK
+                || model.bench().get().isPresent();
+    }
+
+    private void show() {
+        closeView.run();
+        closeView = () -> {};
+        var frame = new BorderPane();
+        veil = new Veil(frame);
+        var header = new Header(model, words, this::handOver);
+        var rail = new Rail(model, words, look);
+        frame.setTop(header);
+        frame.setBottom(rail);
+        frame.setCenter(place());
+        var redraw = new Ties();
+        redraw.later(look.theme(), theme -> rail.fill());
+        redraw.later(look.textPercent(), percent -> rail.fill());
+        model.bench().get().ifPresent(bench -> {
+            redraw.later(bench.judged(), judged -> header.fill());
+            redraw.later(bench.step(), step -> header.fill());
+            redraw.later(bench.history().now(), draft -> rail.fill());
+        });
+        var before = closeView;
+        closeView = () -> {
+            redraw.cut();
+            before.run();
+        };
+        getChildren().setAll(veil);
+    }
+
+    private Node place() {
+        return switch (model.place().get()) {
+            case BENCH -> model.bench().get().<Node>map(this::bench).orElseGet(StackPane::new);
+            case LEDGER -> ledger();
+            case LINE -> model.bench().get().<Node>map(this::line).orElseGet(StackPane::new);
+            case STOCK -> new StackPane();
+        };
+    }
+
+    private BenchView bench(BenchModel bench) {
+        var view = new BenchView(bench, words, look, veil, new BenchView.Ways(this::handOver, () -> printStop(bench)));
+        closeView = view::close;
+        return view;
+    }
+
+    private LineView line(BenchModel bench) {
+        var view = new LineView(new LineModel(bench, model.work()), words, look);
+        closeView = view::close;
+        return view;
+    }
+
+    private LedgerView ledger() {
+        var open = new LedgerModel(model.work());
+        model.bench().get().ifPresent(bench -> open.visit().set(bench.draft().get("id")));
+        var view = new LedgerView(open, words, look, new LedgerView.Ways(model::start, model::open));
+        closeView = view::close;
+        return view;
+    }
+
+    private void printStop(BenchModel bench) {
+        say(words.say("copied.to", model.work().printStopWork(bench.draft()).toString()));
+    }
+
+    /** Keeps the quote and gives the screen to the customer. */
+    private void handOver() {
+        model.bench().get().ifPresent(bench -> {
+            try {
+                var quote = model.work().offer(bench.draft());
+                var page = new HandoverModel(
+                        model.work(),
+                        quote,
+                        bench.draft().get("technician"),
+                        model.language().get());
+                closeView.run();
+                closeView = () -> {};
+                var holder = new StackPane();
+                veil = new Veil(holder);
+                holder.getChildren().add(new HandoverView(page, words, look.em(), veil, signed -> {}, this::show));
+                getChildren().setAll(veil);
+            } catch (Refusal refusal) {
+                say(refusal.getMessage());
+            }
+        });
+    }
+
+    /** Says something on a sheet over everything. */
+    void say(String text) {
+        var close = Texts.button(words.say("why.close"), veil::lift, "act");
+        close.setId("say-close");
+        var sheet = Texts.column(16, Texts.words(text), close);
+        sheet.getStyleClass().add("sheet");
+        sheet.setPadding(new Insets(24));
+        veil.lay(sheet, SHEET);
+    }
+}

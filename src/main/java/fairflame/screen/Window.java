@@ -1,0 +1,102 @@
+package fairflame.screen;
+
+import fairflame.Refusal;
+import fairflame.screen.kit.Texts;
+import fairflame.screen.look.Look;
+import fairflame.screen.look.Theme;
+import fairflame.screen.look.Words;
+import fairflame.visit.Workplace;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import javafx.application.Platform;
+import javafx.geometry.Pos;
+import javafx.scene.Scene;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+
+/** The program's window: shown at once, filled when the shop's files are read, remembered when it closes. */
+final class Window {
+    private static final double WIDTH = 1280;
+    private static final double HEIGHT = 800;
+    private static final double LEAST_WIDTH = 900;
+    private static final double LEAST_HEIGHT = 640;
+
+    private final Stage stage;
+    private final boolean demo;
+    private final Look look = new Look();
+    private final StackPane root = new StackPane();
+
+    Window(Stage stage, boolean demo) {
+        this.stage = stage;
+        this.demo = demo;
+    }
+
+    /** Shows the window, then the shop in it. */
+    void show(CompletableFuture<Workplace> shop) {
+        var words = Words.in(Words.LANGUAGES.get(0));
+        var opening =
+                new VBox(12, Texts.line(words.say("app.name"), "huge"), Texts.line(words.say("app.opening"), "slate"));
+        opening.setAlignment(Pos.CENTER);
+        root.getChildren().setAll(opening);
+        var scene = new Scene(root, WIDTH, HEIGHT);
+        look.dress(scene);
+        stage.setTitle(words.say("app.name"));
+        stage.setMinWidth(LEAST_WIDTH);
+        stage.setMinHeight(LEAST_HEIGHT);
+        stage.setScene(scene);
+        stage.show();
+        shop.whenComplete((workplace, failure) -> Platform.runLater(() -> {
+            if (failure == null) {
+                fill(scene, new WorkplaceScreens(workplace, demo));
+            } else {
+                refuse(failure instanceof CompletionException wrapped ? wrapped.getCause() : failure);
+            }
+        }));
+    }
+
+    private void fill(Scene scene, ScreenWork work) {
+        restore(work);
+        var shell = new Shell(new ShellModel(work), look);
+        shell.keys(scene);
+        root.getChildren().setAll(shell);
+        stage.setOnHiding(event -> remember(work));
+    }
+
+    private void refuse(Throwable failure) {
+        if (!(failure instanceof Refusal)) {
+            stage.hide();
+            throw new IllegalStateException(failure);
+        }
+        var words = Words.in(Words.LANGUAGES.get(0));
+        var close = Texts.button(words.say("why.close"), stage::hide, "act");
+        var box = new VBox(16, Texts.words(failure.getMessage(), "large"), close);
+        box.setAlignment(Pos.CENTER);
+        box.setMaxWidth(LEAST_HEIGHT);
+        root.getChildren().setAll(box);
+    }
+
+    private void restore(ScreenWork work) {
+        var theme = work.remembered("theme");
+        if (theme.equals(Theme.DIM.name())) {
+            look.theme().set(Theme.DIM);
+        }
+        var text = work.remembered("text");
+        if (text.matches("1\\d\\d|200")) {
+            look.textPercent(Integer.parseInt(text));
+        }
+        var place = work.remembered("frame").split(",");
+        if (place.length == 4) {
+            stage.setX(Double.parseDouble(place[0]));
+            stage.setY(Double.parseDouble(place[1]));
+            stage.setWidth(Double.parseDouble(place[2]));
+            stage.setHeight(Double.parseDouble(place[3]));
+        }
+    }
+
+    private void remember(ScreenWork work) {
+        work.remember("theme", look.theme().get().name());
+        work.remember("text", String.valueOf(look.textPercent().get()));
+        work.remember("frame", stage.getX() + "," + stage.getY() + "," + stage.getWidth() + "," + stage.getHeight());
+    }
+}

@@ -1,0 +1,251 @@
+package fairflame.screen;
+
+import fairflame.Refusal;
+import fairflame.agreement.SignedRevision;
+import fairflame.agreement.SigningAct;
+import fairflame.diagnosis.Finding;
+import fairflame.diagnosis.Knowledge;
+import fairflame.diagnosis.NextCheck;
+import fairflame.gas.GasTables;
+import fairflame.invoice.Completion;
+import fairflame.invoice.Invoice;
+import fairflame.quote.Quote;
+import fairflame.screen.bench.Draft;
+import fairflame.screen.bench.DraftOfVisit;
+import fairflame.screen.bench.Drafting;
+import fairflame.screen.bench.Judged;
+import fairflame.visit.Agreeing;
+import fairflame.visit.CustomerCopy;
+import fairflame.visit.Drafts;
+import fairflame.visit.Examination;
+import fairflame.visit.Gauges;
+import fairflame.visit.Offer;
+import fairflame.visit.Proof;
+import fairflame.visit.QuoteMaking;
+import fairflame.visit.Workplace;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.joda.money.Money;
+
+/** The screens' door to a shop at work. Every line of it asks a use case; nothing is decided here. */
+public final class WorkplaceScreens implements ScreenWork {
+    /** Digits that open the bench again until the shop has set its own. */
+    private static final String DEMO_PIN = "2468";
+
+    private static final String PREVIEW = "draft";
+
+    private final Workplace workplace;
+    private final boolean demo;
+    private final Drafts drafts;
+    private final QuoteMaking quotes;
+    private final LedgerRows ledger;
+
+    public WorkplaceScreens(Workplace workplace, boolean demo) {
+        this.workplace = workplace;
+        this.demo = demo;
+        this.drafts = new Drafts(workplace);
+        this.quotes = new QuoteMaking(workplace.library());
+        this.ledger = new LedgerRows(workplace, drafts);
+    }
+
+    @Override
+    public Knowledge knowledge() {
+        return workplace.library().knowledge();
+    }
+
+    @Override
+    public List<Option> places() {
+        return workplace.library().shop().jurisdictions().stream()
+                .map(place -> new Option(place.id(), place.name()))
+                .toList();
+    }
+
+    @Override
+    public List<Option> zones() {
+        return options(workplace.library().shop().rates().trip().keySet().stream());
+    }
+
+    @Override
+    public List<Option> timeConditions() {
+        var rates = workplace.library().shop().rates();
+        return options(Stream.concat(rates.ownFactors().keySet().stream(), rates.ownHours().keySet().stream()));
+    }
+
+    private static List<Option> options(Stream<String> keys) {
+        return keys.sorted().map(key -> new Option(key, key.replace('-', ' '))).toList();
+    }
+
+    @Override
+    public Judged judge(String visitJson) {
+        var visit = workplace.library().visits().read(visitJson);
+        var examined = Examination.of(visit, workplace.library());
+        var next = examined.finding()
+                .match(settled -> List.<NextCheck>of(), Finding.Unsettled::next, stop -> List.<NextCheck>of());
+        var notPriced = "";
+        var quote = Optional.<Quote>empty();
+        if (!(examined.finding() instanceof Finding.StopWork)
+                && visit.customer().isPresent()) {
+            try {
+                quote = Optional.of(quotes.quote(examined, PREVIEW, 1, workplace.today()));
+            } catch (Refusal refusal) {
+                notPriced = refusal.getMessage();
+            }
+        }
+        return new Judged(
+                examined.finding(), examined.verdicts(), Gauges.of(examined.verdicts()), next, quote, notPriced);
+    }
+
+    @Override
+    public void keep(Draft draft) {
+        drafts.keep(draft.get("id"), draft.text());
+    }
+
+    @Override
+    public String shopName() {
+        return workplace.library().shopName();
+    }
+
+    @Override
+    public boolean demo() {
+        return demo;
+    }
+
+    @Override
+    public Draft newVisit() {
+        var draft = Drafting.fresh(drafts.nextNumber(), workplace.today(), workplace.who());
+        var place = remembered("place");
+        var known = places().stream().map(Option::id).toList();
+        return draft.with("jurisdiction", known.contains(place) || known.isEmpty() ? place : known.get(0));
+    }
+
+    @Override
+    public Optional<Draft> draft(String visit) {
+        return drafts.find(visit).map(Draft::parse).or(() -> drafts.visit(visit).map(DraftOfVisit::read));
+    }
+
+    @Override
+    public Quote offer(Draft draft) {
+        remember("place", draft.get("jurisdiction"));
+        var visit = workplace.library().visits().read(Drafting.visitText(draft));
+        return new Offer(workplace).make(visit, List.of()).match(Offer.Quoted::quote, halted -> {
+            throw Refusal.stopWork("quote", visit.id(), "a stop-work sheet");
+        });
+    }
+
+    @Override
+    public Path printStopWork(Draft draft) {
+        var visit = workplace.library().visits().read(Drafting.visitText(draft));
+        var files = new Offer(workplace).make(visit, List.of()).files();
+        return workplace.papers().resolve(files.get(0));
+    }
+
+    @Override
+    public List<Promise> promises(Quote quote, String choice, String language) {
+        var agreeing = new Agreeing(workplace);
+        var consent = agreeing.consent(quote, choice);
+        var promises = new java.util.ArrayList<Promise>();
+        agreeing.declines(quote, choice).forEach((id, words) -> promises.add(new Promise("decline-" + id, id, words)));
+        promises.add(new Promise(SigningAct.AUTHORISE, "", consent.get(0)));
+        promises.add(new Promise(SigningAct.ELECTRONIC, "", consent.get(1)));
+        return promises;
+    }
+
+    @Override
+    public SignedRevision sign(Quote quote, String choice, Act act) {
+        var accepted = new HashSet<String>();
+        var declined = new HashMap<String, String>();
+        for (var promise : act.accepted()) {
+            if (promise.declined().isEmpty()) {
+                accepted.add(promise.id());
+            } else {
+                declined.put(promise.declined(), promise.words());
+            }
+        }
+        return new Agreeing(workplace)
+                .sign(
+                        quote.number(),
+                        choice,
+                        new SigningAct(
+                                act.name(),
+                                act.role(),
+                                workplace.now(),
+                                accepted,
+                                declined,
+                                act.strokes(),
+                                act.witness()))
+                .signed();
+    }
+
+    @Override
+    public Path copyToFolder(SignedRevision signed, String language) {
+        return new CustomerCopy(workplace, signed, language).paper();
+    }
+
+    @Override
+    public Path copyAsMail(SignedRevision signed, String language) {
+        return new CustomerCopy(workplace, signed, language).mail();
+    }
+
+    @Override
+    public boolean unlocks(String pin) {
+        var kept = remembered("pin");
+        return pin.equals(kept.isEmpty() ? DEMO_PIN : kept);
+    }
+
+    @Override
+    public List<Entry> entries(String words) {
+        return ledger.entries(words);
+    }
+
+    @Override
+    public File file(String visit) {
+        return ledger.file(visit);
+    }
+
+    @Override
+    public void invoice(String quote, Completion completion) {
+        throw Refusal.notAllowed("invoice", quote, "the command invoice");
+    }
+
+    @Override
+    public void pay(String invoice, Money amount, String method, String reference) {
+        throw Refusal.notAllowed("payment", invoice, "the command pay");
+    }
+
+    @Override
+    public Path print(Invoice invoice) {
+        return workplace.papers().resolve(invoice.number() + ".pdf");
+    }
+
+    @Override
+    public List<String> verify(String quote) {
+        return new Proof(workplace)
+                .of(quote).differences().stream()
+                        .map(difference -> difference.toString())
+                        .toList();
+    }
+
+    @Override
+    public GasTables tables() {
+        return workplace.library().tables();
+    }
+
+    @Override
+    public List<Way> ways(Draft draft) {
+        return List.of();
+    }
+
+    @Override
+    public String remembered(String key) {
+        return drafts.remembered(key).orElse("");
+    }
+
+    @Override
+    public void remember(String key, String value) {
+        drafts.remember(key, value);
+    }
+}

@@ -1,0 +1,139 @@
+package fairflame.screen.bench;
+
+import fairflame.diagnosis.ReadingVerdict;
+import fairflame.screen.kit.Mark;
+import fairflame.screen.kit.Press;
+import fairflame.screen.kit.Texts;
+import fairflame.screen.kit.Tone;
+import fairflame.screen.look.Words;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** The evidence on the left: one row for each thing to find out, in the order it should be taken. */
+final class StepList extends StackPane {
+    private final BenchModel model;
+    private final Words words;
+    private final VBox rows = new VBox(Texts.GAP);
+
+    StepList(BenchModel model, Words words, fairflame.screen.kit.Ties ties) {
+        this.model = model;
+        this.words = words;
+        getChildren().add(Texts.scrolling(rows));
+        ties.later(model.step(), step -> fill());
+        ties.later(model.judged(), judged -> fill());
+        ties.later(model.history().now(), draft -> fill());
+        fill();
+    }
+
+    private void fill() {
+        var draft = model.draft();
+        rows.getChildren()
+                .setAll(
+                        row(Steps.WHO, words.say("step.who"), draft.get("customer.name"), Tone.OPEN),
+                        row(Steps.COMPLAINT, words.say("step.complaint"), complaint(draft), Tone.OPEN),
+                        row(Steps.PLATE, words.say("step.plate"), draft.get("heater.description"), Tone.OPEN),
+                        row(Steps.GATES, words.say("step.gates"), gates(draft), gatesTone()));
+        var next = model.judged().get().flatMap(found -> found.next().stream().findFirst());
+        for (var id : model.checks()) {
+            rows.getChildren()
+                    .add(check(
+                            id, next.filter(check -> check.check().equals(id)).isPresent()));
+        }
+        rows.getChildren().add(row(Steps.MORE, words.say("step.more"), "", Tone.OPEN));
+        rows.getChildren().add(row(Steps.LEADS, words.say("step.leads"), leads(), leadsTone()));
+        rows.getChildren().add(row(Steps.PRICE, words.say("step.price"), "", Tone.OPEN));
+    }
+
+    private String complaint(Draft draft) {
+        return draft.has("complaint")
+                ? words.sayOr(
+                        "complaint." + draft.get("complaint"),
+                        model.work()
+                                .knowledge()
+                                .complaint(draft.get("complaint"))
+                                .plain())
+                : "";
+    }
+
+    private String gates(Draft draft) {
+        var asked = model.work().knowledge().gates().stream()
+                .filter(gate -> gate.asked())
+                .toList();
+        var answered =
+                asked.stream().filter(gate -> draft.has("gate." + gate.id())).count();
+        return words.say("gates.count", answered, asked.size());
+    }
+
+    private Tone gatesTone() {
+        if (model.judged().get().filter(Judged::danger).isPresent()) {
+            return Tone.OUTSIDE;
+        }
+        var open = model.work().knowledge().gates().stream()
+                .anyMatch(gate -> gate.asked() && !model.draft().has("gate." + gate.id()));
+        return open ? Tone.OPEN : Tone.GOOD;
+    }
+
+    private String leads() {
+        return words.say("leads.count", model.leadsPlaced());
+    }
+
+    private Tone leadsTone() {
+        return model.leadsPlaced() > 0 ? Tone.OUTSIDE : Tone.GOOD;
+    }
+
+    private Press check(String id, boolean next) {
+        var check = model.work().knowledge().check(id);
+        var number = model.lastReading(id).filter(found -> model.draft().has("reading." + found + ".value"));
+        var value =
+                number.map(found -> shown("reading." + found + ".value")).orElse(next ? words.say("step.next") : "");
+        var tone = number.flatMap(model::verdict).map(StepList::tone).orElse(Tone.OPEN);
+        return row(Steps.ofCheck(id), check.title(), value, tone);
+    }
+
+    private String shown(String field) {
+        var unit = model.draft().get(field + ".unit");
+        var value = model.draft().get(field);
+        return value.matches("[+-]?[\\d.,]+") && !unit.isEmpty() ? value + " " + unit : value;
+    }
+
+    static Tone tone(ReadingVerdict verdict) {
+        return switch (verdict.verdict()) {
+            case GOOD -> Tone.GOOD;
+            case EDGE, DOUBTED -> Tone.EDGE;
+            case OUTSIDE -> Tone.OUTSIDE;
+            case INFORMATION -> Tone.OPEN;
+        };
+    }
+
+    private Press row(String step, String title, String value, Tone tone) {
+        var name = Texts.column(0, Texts.words(title, "semi"));
+        if (!value.isEmpty()) {
+            name.getChildren().add(Texts.words(value, "small", "slate"));
+        }
+        HBox.setHgrow(name, Priority.ALWAYS);
+        name.setMinWidth(0);
+        name.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        var press = new Press(
+                title + ", " + value + ", " + words.say("verdict." + tone.key()),
+                () -> model.step().set(step),
+                name);
+        if (tone != Tone.OPEN) {
+            press.getChildren().add(new Mark(tone));
+        }
+        press.setId("step-" + step.replace(':', '-'));
+        var untaken = value.isEmpty()
+                || tone == Tone.OPEN
+                        && step.startsWith("check:")
+                        && model.lastReading(Steps.check(step)).isEmpty();
+        press.styled("row");
+        if (untaken) {
+            press.styled("untaken");
+        }
+        if (step.equals(model.step().get())) {
+            press.styled("chosen");
+        }
+        return press;
+    }
+}

@@ -1,0 +1,131 @@
+package fairflame.screen.handover;
+
+import fairflame.Refusal;
+import fairflame.agreement.SignedRevision;
+import fairflame.quote.Choice;
+import fairflame.quote.Quote;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.StringBinding;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableSet;
+
+/** The customer's page without a window. Nothing is chosen or agreed to before the customer does it. */
+public final class HandoverModel {
+    private final HandoverWork work;
+    private final Quote quote;
+    private final String witness;
+    private final String language;
+    private final StringProperty choice = new SimpleStringProperty("");
+    private final StringProperty name = new SimpleStringProperty("");
+    private final StringProperty role = new SimpleStringProperty("");
+    private final ObservableSet<String> accepted = FXCollections.observableSet();
+    private final BooleanProperty drawn = new SimpleBooleanProperty(false);
+    private final StringProperty refusal = new SimpleStringProperty("");
+    private final ReadOnlyObjectWrapper<Optional<SignedRevision>> signed =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+
+    public HandoverModel(HandoverWork work, Quote quote, String witness, String language) {
+        this.work = work;
+        this.quote = quote;
+        this.witness = witness;
+        this.language = language;
+        this.role.set(quote.customer().role());
+        // Another choice is another promise: what was accepted for the former one does not count.
+        choice.addListener((property, before, now) -> accepted.clear());
+    }
+
+    public HandoverWork work() {
+        return work;
+    }
+
+    public Quote quote() {
+        return quote;
+    }
+
+    public String language() {
+        return language;
+    }
+
+    public StringProperty choice() {
+        return choice;
+    }
+
+    public StringProperty name() {
+        return name;
+    }
+
+    public StringProperty role() {
+        return role;
+    }
+
+    /** Ids of the promises that the customer accepted. */
+    public ObservableSet<String> accepted() {
+        return accepted;
+    }
+
+    public BooleanProperty drawn() {
+        return drawn;
+    }
+
+    /** Why signing was refused; empty when it was not. */
+    public StringProperty refusal() {
+        return refusal;
+    }
+
+    public ReadOnlyObjectProperty<Optional<SignedRevision>> signed() {
+        return signed.getReadOnlyProperty();
+    }
+
+    public Optional<Choice> taken() {
+        return quote.choices().stream()
+                .filter(offered -> offered.id().equals(choice.get()))
+                .findFirst();
+    }
+
+    /** What has to be accepted for the choice taken; none before one is taken. */
+    public List<HandoverWork.Promise> promises() {
+        return taken().map(taken -> work.promises(quote, taken.id(), language)).orElse(List.of());
+    }
+
+    /** Key of the first thing that still has to be done before signing; empty when all is done. */
+    public StringBinding missing() {
+        return Bindings.createStringBinding(this::next, choice, name, accepted, drawn);
+    }
+
+    private String next() {
+        if (taken().isEmpty()) {
+            return "handover.missing.choice";
+        }
+        for (var promise : promises()) {
+            if (!accepted.contains(promise.id())) {
+                return promise.declined().isEmpty() ? "handover.missing.consent" : "handover.missing.declined";
+            }
+        }
+        if (name.get().isBlank()) {
+            return "handover.missing.name";
+        }
+        return drawn.get() ? "" : "handover.missing.stroke";
+    }
+
+    /** Signs; a refusal is shown and nothing is kept. */
+    public void sign(List<List<Integer>> strokes) {
+        if (!next().isEmpty()) {
+            return;
+        }
+        try {
+            var act = new HandoverWork.Act(name.get().strip(), role.get(), promises(), strokes, witness);
+            signed.set(Optional.of(work.sign(quote, choice.get(), act)));
+            refusal.set("");
+        } catch (Refusal refused) {
+            refusal.set(refused.getMessage());
+        }
+    }
+}

@@ -1,0 +1,47 @@
+package fairflame.screen.handover;
+
+import fairflame.agreement.SignedRevision;
+import fairflame.quote.Quote;
+import java.nio.file.Path;
+import java.util.List;
+
+/** What the handover asks of the use cases. */
+public interface HandoverWork {
+    /** What the customer has to accept for a choice, each by an act of its own, word for word. */
+    List<Promise> promises(Quote quote, String choice, String language);
+
+    /** Seals the revision; refused when it is out of date, a promise is missing or the name is. */
+    SignedRevision sign(Quote quote, String choice, Act act);
+
+    /** Writes the signed paper into the shop's folder and gives its place. */
+    Path copyToFolder(SignedRevision signed, String language);
+
+    /** Writes an e-mail draft with the signed paper attached and gives its place. */
+    Path copyAsMail(SignedRevision signed, String language);
+
+    /** Whether these digits are the technician's. */
+    boolean unlocks(String pin);
+
+    /**
+     * A sentence to be accepted.
+     *
+     * @param id what it is kept under
+     * @param declined id of the choice that it declines; empty for consent
+     */
+    record Promise(String id, String declined, String words) {}
+
+    /**
+     * The customer's act.
+     *
+     * @param role owner, tenant or agent
+     * @param accepted the sentences that were accepted
+     * @param strokes in thousandths of the pad's width
+     * @param witness who stood by
+     */
+    record Act(String name, String role, List<Promise> accepted, List<List<Integer>> strokes, String witness) {
+        public Act {
+            accepted = List.copyOf(accepted);
+            strokes = List.copyOf(strokes);
+        }
+    }
+}

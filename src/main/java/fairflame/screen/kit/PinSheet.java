@@ -1,0 +1,60 @@
+package fairflame.screen.kit;
+
+import fairflame.screen.look.Words;
+import java.util.function.Predicate;
+import javafx.geometry.Insets;
+import javafx.scene.control.PasswordField;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+
+/** Asks for the technician's digits before the customer's page may be left. */
+public final class PinSheet extends VBox {
+    private static final int COLUMNS = 3;
+    private static final String FACES = "123456789";
+
+    public PinSheet(Words words, Predicate<String> unlocks, Runnable through, Runnable back) {
+        super(12);
+        getStyleClass().add("sheet");
+        setPadding(new Insets(24));
+        var digits = new PasswordField();
+        digits.setId("pin");
+        digits.setAccessibleText(words.say("pin.title"));
+        var wrong = Texts.words("", "refusal");
+        var grid = new GridPane();
+        grid.setHgap(Texts.GAP);
+        grid.setVgap(Texts.GAP);
+        for (int i = 0; i < COLUMNS; i++) {
+            var column = new ColumnConstraints();
+            column.setPercentWidth(100.0 / COLUMNS);
+            grid.getColumnConstraints().add(column);
+        }
+        for (int i = 0; i < FACES.length(); i++) {
+            grid.add(key(FACES.substring(i, i + 1), digits), i % COLUMNS, i / COLUMNS);
+        }
+        grid.add(key("0", digits), 1, COLUMNS);
+        Runnable attempt = () -> {
+            if (unlocks.test(digits.getText())) {
+                through.run();
+            } else {
+                wrong.setText(words.say("pin.wrong"));
+                digits.clear();
+            }
+        };
+        digits.setOnAction(event -> attempt.run());
+        var open = Texts.button(words.say("pin.open"), attempt, "act");
+        open.setId("pin-open");
+        open.setMaxWidth(Double.MAX_VALUE);
+        var stay = Texts.button(words.say("pin.stay"), back);
+        stay.setId("pin-stay");
+        stay.setMaxWidth(Double.MAX_VALUE);
+        getChildren().addAll(Texts.words(words.say("pin.title"), "large", "strong"), digits, wrong, grid, open, stay);
+    }
+
+    private static javafx.scene.control.Button key(String face, PasswordField digits) {
+        var key = Texts.button(face, () -> digits.appendText(face), "key", "digit");
+        key.setId("pin-" + face);
+        key.setFocusTraversable(false);
+        return key;
+    }
+}
