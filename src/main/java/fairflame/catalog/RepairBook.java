@@ -33,7 +33,7 @@ public record RepairBook(
             Map.entry("pair-by-rule", "both parts of the pair are damaged, or one is damaged and the other damp"),
             Map.entry("pair-recommended", "the other part of the pair is old, of the same batch or not proved good"),
             Map.entry("single-allowed", "the other part of the pair is proved dry and good and the water is stopped"),
-            Map.entry("switch-dry", "the switch measures dry to its body"),
+            Map.entry("switch-dry", "both switches of the pair measure dry to their bodies"),
             Map.entry("pipe-sized", "the new gas line has a sizing record"),
             Map.entry("cause-named", "what caused the damage is settled or named in a licensed release"),
             Map.entry("released", "a licensed person has released the danger in writing"),

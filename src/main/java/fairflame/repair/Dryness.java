@@ -12,8 +12,10 @@ enum Dryness {
     DAMAGED("is damaged"),
     DAMP("is damp"),
     DRY("is proved dry, cold and warm"),
-    /** Not measured cold and warm: it may be good, but nobody knows. */
-    UNPROVED("is not proved dry");
+    /** Measured dry, but not both cold and warm: an intermittent leak shows only warm. */
+    DRY_ONCE("measured dry, but not both cold and warm"),
+    /** Not measured: it may be good, but nobody knows. */
+    UNPROVED("is not measured");
 
     private static final String COLD = "cold";
     private static final String WARM = "warm";
@@ -39,7 +41,10 @@ enum Dryness {
         if (worst.filter(ohms -> ohms.compareTo(rule.dampBelow()) < 0).isPresent()) {
             return DAMP;
         }
-        return measured(leaks, COLD) && measured(leaks, WARM) ? DRY : UNPROVED;
+        if (leaks.stream().noneMatch(Dryness::tellsSomething)) {
+            return UNPROVED;
+        }
+        return measured(leaks, COLD) && measured(leaks, WARM) ? DRY : DRY_ONCE;
     }
 
     /** The lowest number among the readings; an open line has none. */
@@ -68,7 +73,10 @@ enum Dryness {
     private static boolean measured(List<Reading> leaks, String when) {
         return leaks.stream()
                 .filter(reading -> reading.conditions().contains(when))
-                .anyMatch(reading -> reading.value() instanceof Value.OpenLine
-                        || ohms(reading).isPresent());
+                .anyMatch(Dryness::tellsSomething);
+    }
+
+    private static boolean tellsSomething(Reading reading) {
+        return reading.value() instanceof Value.OpenLine || ohms(reading).isPresent();
     }
 }

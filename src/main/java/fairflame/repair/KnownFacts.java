@@ -67,7 +67,7 @@ final class KnownFacts {
         more.when(
                 "switch-dry",
                 judgement.dryness().values().stream()
-                        .noneMatch(dryness -> dryness == Dryness.DAMAGED || dryness == Dryness.DAMP));
+                        .allMatch(dryness -> dryness == Dryness.DRY || dryness == Dryness.DRY_ONCE));
         return more;
     }
 

@@ -121,7 +121,7 @@ class PairJudgeTest {
         var judgement = judge(file, inputs.withPartYears(3));
 
         assertThat(judgement.outcome()).isEqualTo(Outcome.RECOMMENDED);
-        assertThat(judgement.dryness()).containsEntry("outlet-switch", Dryness.UNPROVED);
+        assertThat(judgement.dryness()).containsEntry("outlet-switch", Dryness.DRY_ONCE);
     }
 
     @ParameterizedTest(name = "contact {0}: {1}")
