@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
@@ -136,6 +137,24 @@ public final class Store implements AutoCloseable {
      */
     public void backup(Path copy) {
         alone(database -> Backup.take(database, copy));
+    }
+
+    /**
+     * Writes everything that is stored as JSON lines; gives the number of rows.
+     *
+     * @param export a file that does not exist
+     */
+    public long export(Path export, Instant made) {
+        return alone(database -> DataExport.write(database, export, made));
+    }
+
+    /**
+     * Makes a new database from a data export, all of it or none; gives the number of rows.
+     *
+     * @param file where no database stands yet
+     */
+    public static long importAll(Path export, Path file) {
+        return Importing.run(export, file);
     }
 
     /** Everything wrong with the database, in plain words; empty when it is sound. Reads all of it. */
