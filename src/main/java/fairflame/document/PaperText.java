@@ -26,7 +26,8 @@ public final class PaperText {
             "trades",
             "tests",
             "methods",
-            "units");
+            "units",
+            "office");
 
     private final Company company;
     private final String language;
@@ -46,7 +47,8 @@ public final class PaperText {
                 "trades", layout.named("trades"),
                 "tests", layout.named("tests"),
                 "methods", layout.named("methods"),
-                "units", layout.named("units"));
+                "units", layout.named("units"),
+                "office", layout.namedIfThere("office"));
         var scope = scope(terms);
         this.terms = joined(scope, terms.texts("terms"));
         this.diagnosisTerms = terms.texts("diagnosis");
@@ -146,6 +148,11 @@ public final class PaperText {
     /** The printed word for a word of the data files; the word itself when the layout file has no other. */
     String word(String list, String word) {
         return lists.getOrDefault(list, Map.of()).getOrDefault(word, word);
+    }
+
+    /** Words of the papers that the office makes for itself and for suppliers: English where no other are given. */
+    String office(String english) {
+        return word("office", english);
     }
 
     /** Choice letter and its word: "Choice A". */

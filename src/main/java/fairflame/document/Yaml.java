@@ -77,6 +77,11 @@ final class Yaml {
         return node.isObject() ? texts(node.path(language), name + "." + language) : texts(node, name);
     }
 
+    /** As {@link #named}, but the name may be left out. */
+    Map<String, String> namedIfThere(String name) {
+        return root.has(name) ? named(name) : Map.of();
+    }
+
     Map<String, String> named(String name) {
         var node = root.path(name);
         if (!node.isObject()) {

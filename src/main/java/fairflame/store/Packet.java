@@ -13,6 +13,11 @@ import java.util.List;
 public record Packet(String origin, String made, List<Item> items) {
     public Packet {
         Origin.named(origin);
+        try {
+            java.time.Instant.parse(made);
+        } catch (java.time.format.DateTimeParseException e) {
+            throw Refusal.malformed("time of the packet", made, "ISO 8601 in UTC");
+        }
         items = List.copyOf(items);
     }
 

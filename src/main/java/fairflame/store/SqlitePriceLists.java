@@ -3,9 +3,11 @@ package fairflame.store;
 import fairflame.Refusal;
 import fairflame.catalog.Part;
 import fairflame.catalog.upkeep.PartChange;
+import fairflame.catalog.upkeep.PastPrice;
 import fairflame.catalog.upkeep.Preview;
 import fairflame.catalog.upkeep.PriceListUndo;
 import fairflame.catalog.upkeep.Stocked;
+import fairflame.catalog.upkeep.TakenOver;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
@@ -34,7 +36,7 @@ final class SqlitePriceLists implements PriceLists {
     }
 
     @Override
-    public Import take(Preview preview, LocalDate day) {
+    public TakenOver take(Preview preview, LocalDate day) {
         var changes = preview.accepted();
         if (changes.isEmpty()) {
             throw Refusal.notAllowed("price list", preview.file() + " without a change", "a list that changes a part");
@@ -117,7 +119,7 @@ final class SqlitePriceLists implements PriceLists {
     }
 
     @Override
-    public Import undo(int id, LocalDate day) {
+    public TakenOver undo(int id, LocalDate day) {
         journal.by();
         var found = find(id);
         if (found.undone().isPresent()) {
@@ -144,13 +146,13 @@ final class SqlitePriceLists implements PriceLists {
     }
 
     @Override
-    public List<Import> imports() {
+    public List<TakenOver> imports() {
         return handle.createQuery(COUNTED + " order by i.id desc")
                 .map((row, context) -> read(row))
                 .list();
     }
 
-    private Import find(int id) {
+    private TakenOver find(int id) {
         return handle.createQuery(COUNTED + " where i.id = :id")
                 .bind("id", id)
                 .map((row, context) -> read(row))
@@ -158,8 +160,8 @@ final class SqlitePriceLists implements PriceLists {
                 .orElseThrow(() -> Refusal.unknown("import", id, "the number of an import"));
     }
 
-    private static Import read(ResultSet row) throws SQLException {
-        return new Import(
+    private static TakenOver read(ResultSet row) throws SQLException {
+        return new TakenOver(
                 row.getInt("id"),
                 row.getString("supplier"),
                 row.getString("file"),
@@ -193,15 +195,16 @@ final class SqlitePriceLists implements PriceLists {
     }
 
     @Override
-    public List<Price> history(String part) {
-        var prices = new ArrayList<Price>();
+    public List<PastPrice> history(String part) {
+        var prices = new ArrayList<PastPrice>();
         handle.createQuery("""
                         select s.*, i.day, i.file from part_state s join price_import i on i.id = s.import
                         where s.number = :number and i.undone is null order by s.import, s.after""")
                 .bind("number", part)
                 .map((row, context) -> price(row))
                 .forEach(price -> {
-                    var last = prices.isEmpty() ? Optional.<Price>empty() : Optional.of(prices.get(prices.size() - 1));
+                    var last =
+                            prices.isEmpty() ? Optional.<PastPrice>empty() : Optional.of(prices.get(prices.size() - 1));
                     var same = last.filter(old ->
                             old.cost().equals(price.cost()) && old.listPrice().equals(price.listPrice()));
                     if (same.isEmpty()) {
@@ -211,10 +214,10 @@ final class SqlitePriceLists implements PriceLists {
         return prices;
     }
 
-    private static Price price(ResultSet row) throws SQLException {
+    private static PastPrice price(ResultSet row) throws SQLException {
         var part = state(row).part();
         var from = row.getInt("after") == 0 ? "the shop's folder" : row.getString("file");
-        return new Price(LocalDate.parse(row.getString("day")), part.cost(), part.listPrice(), from);
+        return new PastPrice(LocalDate.parse(row.getString("day")), part.cost(), part.listPrice(), from);
     }
 
     private static Stocked state(ResultSet row) throws SQLException {

@@ -7,9 +7,11 @@ import fairflame.Refusal;
 import fairflame.agreement.Sealing;
 import fairflame.catalog.Part;
 import fairflame.catalog.upkeep.ColumnMapping;
+import fairflame.catalog.upkeep.PastPrice;
 import fairflame.catalog.upkeep.Preview;
 import fairflame.catalog.upkeep.PriceListImport;
 import fairflame.catalog.upkeep.PriceSheet;
+import fairflame.catalog.upkeep.TakenOver;
 import fairflame.catalog.upkeep.Upkept;
 import fairflame.invoice.account.Movement;
 import fairflame.invoice.permit.Permit;
@@ -73,7 +75,7 @@ class OfficeTablesTest {
         return PriceListImport.preview(sheet, MAPPING, CurrencyUnit.USD, current.all());
     }
 
-    private PriceLists.Import take(Preview preview) {
+    private TakenOver take(Preview preview) {
         return store.inTransaction(
                 Samples.OFFICE, records -> records.priceLists().take(preview, DAY));
     }
@@ -86,7 +88,7 @@ class OfficeTablesTest {
         return store.reading(look);
     }
 
-    private PriceLists.Import undo(int id) {
+    private TakenOver undo(int id) {
         return store.inTransaction(
                 Samples.OFFICE, records -> records.priceLists().undo(id, DAY.plusDays(1)));
     }
@@ -108,9 +110,7 @@ class OfficeTablesTest {
         assertThat(prices)
                 .extracting(price -> price.cost().getAmount().toPlainString())
                 .containsExactly("32.00", "33.00", "34.50");
-        assertThat(prices)
-                .extracting(PriceLists.Price::from)
-                .containsExactly("the shop's folder", "one.csv", "two.csv");
+        assertThat(prices).extracting(PastPrice::from).containsExactly("the shop's folder", "one.csv", "two.csv");
 
         assertThatThrownBy(() -> undo(first.id())).isInstanceOf(Refusal.class).hasMessageContaining("HS-1");
         assertThat(undo(second.id()).undone()).contains(DAY.plusDays(1));
