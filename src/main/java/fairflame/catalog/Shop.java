@@ -163,4 +163,21 @@ public record Shop(
     public Set<AccessStep> accessFor(Collection<Task> together) {
         return AccessUnion.of(access, together);
     }
+
+    /** The same shop with another parts list and other tasks. */
+    public Shop with(List<Part> otherParts, List<Task> otherTasks) {
+        return new Shop(
+                name,
+                version,
+                currency,
+                otherParts,
+                suppliers,
+                access,
+                otherTasks,
+                rates,
+                ladder,
+                jurisdictions,
+                book,
+                unknownPlace);
+    }
 }

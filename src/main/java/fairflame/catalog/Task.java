@@ -1,6 +1,7 @@
 package fairflame.catalog;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -134,5 +135,29 @@ public record Task(
     /** Gas piping or a gas valve: the permit and licensed-gas-fitter notes always print. */
     public boolean regulatedGas() {
         return trades.contains(Trade.GAS_FITTER);
+    }
+
+    /** The same task with its own times multiplied, each rounded to a hundredth of an hour. */
+    public Task timed(BigDecimal factor) {
+        var longer = times.stream()
+                .map(time ->
+                        new StandardTime(time.hours().multiply(factor).setScale(2, RoundingMode.HALF_UP), time.per()))
+                .toList();
+        return new Task(
+                id,
+                title,
+                plain,
+                longer,
+                access,
+                needs,
+                tests,
+                trades,
+                permitClass,
+                notes,
+                conflicts,
+                skills,
+                warranty,
+                rules,
+                source);
     }
 }

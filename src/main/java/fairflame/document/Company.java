@@ -13,12 +13,31 @@ import java.util.Set;
  * @param licence licences as printed under the name
  * @param mark what is drawn beside the name
  * @param pay how an invoice can be paid, a line each
+ * @param country two letters of ISO 3166-1, for electronic invoices
+ * @param taxRegistration number under which the shop collects sales tax; empty when it makes no electronic invoices
  */
-public record Company(Party seller, String tagline, String licence, String insurance, Mark mark, List<String> pay) {
+public record Company(
+        Party seller,
+        String tagline,
+        String licence,
+        String insurance,
+        Mark mark,
+        List<String> pay,
+        String country,
+        String taxRegistration) {
     static final String FILE = "company.yaml";
 
     public Company {
         pay = List.copyOf(pay);
+    }
+
+    /** What an electronic invoice says of the seller beyond the letterhead. */
+    public UblSeller electronic() {
+        try {
+            return new UblSeller(country, taxRegistration);
+        } catch (Refusal refusal) {
+            throw refusal.at(FILE);
+        }
     }
 
     /** Drawn beside the name. */
@@ -39,7 +58,18 @@ public record Company(Party seller, String tagline, String licence, String insur
 
     static Company parse(Map<String, String> files, String language) {
         var yaml = Yaml.of(files, FILE)
-                .only(Set.of("name", "tagline", "address", "phone", "email", "licence", "insurance", "mark", "pay"));
+                .only(Set.of(
+                        "name",
+                        "tagline",
+                        "address",
+                        "phone",
+                        "email",
+                        "licence",
+                        "insurance",
+                        "mark",
+                        "pay",
+                        "country",
+                        "tax-registration"));
         var seller = new Party(yaml.text("name"), yaml.texts("address"), yaml.text("phone"), yaml.text("email"), "");
         return new Company(
                 seller,
@@ -47,6 +77,8 @@ public record Company(Party seller, String tagline, String licence, String insur
                 yaml.text("licence", language),
                 yaml.text("insurance", language),
                 Mark.parse(yaml.text("mark")),
-                yaml.texts("pay", language));
+                yaml.texts("pay", language),
+                yaml.textOr("country", "US"),
+                yaml.textOr("tax-registration", ""));
     }
 }

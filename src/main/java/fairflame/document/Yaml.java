@@ -77,6 +77,10 @@ final class Yaml {
         return node.isObject() ? texts(node.path(language), name + "." + language) : texts(node, name);
     }
 
+    String textOr(String name, String otherwise) {
+        return root.has(name) ? text(name) : otherwise;
+    }
+
     /** As {@link #named}, but the name may be left out. */
     Map<String, String> namedIfThere(String name) {
         return root.has(name) ? named(name) : Map.of();

@@ -21,6 +21,16 @@ public record Packet(String origin, String made, List<Item> items) {
         items = List.copyOf(items);
     }
 
+    /** The name of a laptop, refused when it is not one. */
+    public static String named(String laptop) {
+        return Origin.named(laptop);
+    }
+
+    /** SHA-256, hexadecimal. */
+    public static String digest(byte[] bytes) {
+        return Digest.of(bytes);
+    }
+
     /** Kinds of item, in the order of taking in; seals stand between each other as they were sealed. */
     public enum Kind {
         VISIT("visits", ".json"),

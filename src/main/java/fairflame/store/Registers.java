@@ -3,6 +3,7 @@ package fairflame.store;
 import fairflame.catalog.upkeep.ColumnMapping;
 import fairflame.invoice.account.Movement;
 import fairflame.invoice.order.PlacedOrder;
+import fairflame.invoice.permit.Booking;
 import fairflame.invoice.permit.GasWork;
 import fairflame.invoice.permit.Permit;
 import fairflame.invoice.permit.Waiver;
@@ -34,6 +35,9 @@ public interface Registers {
 
     /** The buyer's own waiver of the right to cancel in an emergency, by quote and revision. */
     Register<Waiver> waivers();
+
+    /** Days on which signed work begins, by quote and revision. */
+    Register<Booking> bookings();
 
     /** Key of what belongs to a signed revision. */
     static String key(String quote, int revision) {

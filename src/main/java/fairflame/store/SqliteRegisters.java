@@ -3,6 +3,7 @@ package fairflame.store;
 import fairflame.catalog.upkeep.ColumnMapping;
 import fairflame.invoice.account.Movement;
 import fairflame.invoice.order.PlacedOrder;
+import fairflame.invoice.permit.Booking;
 import fairflame.invoice.permit.GasWork;
 import fairflame.invoice.permit.Permit;
 import fairflame.invoice.permit.Waiver;
@@ -57,5 +58,10 @@ final class SqliteRegisters implements Registers {
     @Override
     public Register<Waiver> waivers() {
         return new SqliteRegister<>(handle, journal, "waiver", Waiver.class);
+    }
+
+    @Override
+    public Register<Booking> bookings() {
+        return new SqliteRegister<>(handle, journal, "booking", Booking.class);
     }
 }

@@ -7,6 +7,7 @@ import fairflame.catalog.ShopFiles;
 import fairflame.diagnosis.Knowledge;
 import fairflame.document.PaperText;
 import fairflame.gas.GasTables;
+import fairflame.invoice.books.Chart;
 import fairflame.quote.Cautions;
 import fairflame.quote.NoteBook;
 import fairflame.store.Folder;
@@ -14,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +26,7 @@ import java.util.function.Supplier;
 /**
  * Everything a visit is judged, priced and printed by, read once and checked as a whole.
  *
+ * @param accounts the shop's chart of accounts, text of {@code accounts.csv}
  * @param templates texts of the printed words by file name, for every language
  * @param versions names and digests of catalog, knowledge and templates, kept in every quote
  */
@@ -34,6 +37,7 @@ public record Library(
         NoteBook notes,
         Cautions cautions,
         ConsentText consent,
+        String accounts,
         Map<String, String> templates,
         List<String> versions) {
     /** The language that papers are written in unless the customer wants another. */
@@ -57,11 +61,19 @@ public record Library(
                 placed(sources.templates(), () -> NoteBook.parse(text(templates, "notes.yaml"))),
                 placed(sources.templates(), () -> Cautions.parse(text(templates, "cautions.yaml"))),
                 placed(sources.templates(), () -> ConsentText.parse(text(templates, "consent.yaml"))),
+                catalog.getOrDefault(Chart.FILE, ""),
                 templates,
                 List.of(
                         "catalog: " + shop.version() + ", " + digest(catalog),
                         "knowledge: " + digest(knowledgeFiles),
                         "templates: " + digest(templates)));
+    }
+
+    /** The same library with another state of the shop's catalog, and what that state is called. */
+    Library with(Shop other, String state) {
+        var named = new ArrayList<>(versions);
+        named.add(state);
+        return new Library(knowledge, other, tables, notes, cautions, consent, accounts, templates, named);
     }
 
     /** The printed words in a language. */

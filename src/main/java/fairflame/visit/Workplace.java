@@ -3,6 +3,8 @@ package fairflame.visit;
 import fairflame.agreement.CanonicalForm;
 import fairflame.agreement.ChangeOrder;
 import fairflame.agreement.SignedRevision;
+import fairflame.catalog.Shop;
+import fairflame.catalog.upkeep.Stocked;
 import fairflame.invoice.Completion;
 import fairflame.invoice.Invoice;
 import fairflame.quote.Quote;
@@ -28,18 +30,40 @@ public final class Workplace implements AutoCloseable {
             body(Invoice.class),
             body(Completion.class));
 
-    private final Library library;
+    private final Library folders;
+    private volatile Library library;
     private final Store store;
     private final OutputFolder folder;
     private final Clock clock;
     private final String who;
 
     private Workplace(Library library, Store store, OutputFolder folder, Clock clock, String who) {
+        this.folders = library;
         this.library = library;
         this.store = store;
         this.folder = folder;
         this.clock = clock;
         this.who = who;
+        renew();
+    }
+
+    /** Lays what imports and decisions changed over the shop's folder; called after each of them. */
+    void renew() {
+        library = store.reading(records -> {
+            var shop = Upkeep.applied(folders.shop(), records);
+            return shop.equals(folders.shop()) ? folders : folders.with(shop, Upkeep.state(records));
+        });
+    }
+
+    /** The shop as it stands in its folder, without what imports and decisions changed. */
+    Shop folderShop() {
+        return folders.shop();
+    }
+
+    /** The shop with every part it ever had, those that were superseded too. */
+    Shop everyPart() {
+        var all = new Upkeep(this).list().all().stream().map(Stocked::part).toList();
+        return folders.shop().with(all, folders.shop().tasks());
     }
 
     /**
@@ -52,6 +76,7 @@ public final class Workplace implements AutoCloseable {
         return new Workplace(library, Store.open(folder.resolve(DATABASE), BODIES), papers, clock, who);
     }
 
+    /** Everything a visit is judged, priced and printed by, with imported prices and accepted times. */
     public Library library() {
         return library;
     }

@@ -1,0 +1,86 @@
+package fairflame.visit;
+
+import fairflame.Refusal;
+import fairflame.catalog.Per;
+import fairflame.invoice.report.ActualHours;
+import fairflame.invoice.report.TimeComparison;
+import fairflame.invoice.report.TimeDecision;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/** Hours worked against standard times. A standard time changes only when a person says so. */
+public final class JobHours {
+    private final Workplace workplace;
+
+    public JobHours(Workplace workplace) {
+        this.workplace = workplace;
+    }
+
+    /**
+     * Records the own time that a task of a signed quote took.
+     *
+     * @param condition key of the shop's time conditions, empty for none
+     * @param standard hours by the standard for the same counts; without it the task's time for one piece
+     */
+    public ActualHours record(
+            String quote, String task, String condition, Optional<BigDecimal> standard, BigDecimal actual) {
+        var known = workplace.folderShop().task(task);
+        var rates = workplace.library().shop().rates();
+        if (!condition.isEmpty()
+                && !rates.ownFactors().containsKey(condition)
+                && !rates.ownHours().containsKey(condition)) {
+            throw Refusal.unknown(
+                    "condition",
+                    condition,
+                    rates.ownFactors().keySet() + ", " + rates.ownHours().keySet());
+        }
+        var asked = standard.orElseGet(() -> known.times().stream()
+                .filter(time -> time.per() == Per.JOB || time.per() == Per.PIECE)
+                .map(time -> time.hours())
+                .reduce(BigDecimal.ZERO, BigDecimal::add));
+        var hours = new ActualHours(quote, workplace.today(), task, condition, asked, actual);
+        workplace.store().change(workplace.by(), records -> {
+            var signed = Signed.of(records, quote).signed();
+            if (signed.taken().work().stream().noneMatch(work -> work.task().equals(task))) {
+                throw Refusal.notAllowed(
+                        "task",
+                        task,
+                        signed.taken().work().stream().map(work -> work.task()).toList() + ", the signed tasks");
+            }
+            records.registers().hours().put(quote + " " + task + " " + condition, hours);
+        });
+        return hours;
+    }
+
+    /** All jobs against their standard times, by task and condition. */
+    public List<TimeComparison> comparisons() {
+        return TimeComparison.of(hours());
+    }
+
+    /** Jobs far outside the others of their task, for a second look. */
+    public List<ActualHours> outliers() {
+        return TimeComparison.outliers(hours());
+    }
+
+    private List<ActualHours> hours() {
+        return workplace.store().reading(records -> records.registers().hours().all());
+    }
+
+    /**
+     * A person changes the standard times of a task from now on; quotes made before keep theirs.
+     *
+     * @param factor on the times in the shop's folder
+     */
+    public TimeDecision decide(String task, BigDecimal factor, String reason) {
+        workplace.folderShop().task(task);
+        var decision = new TimeDecision(task, factor, workplace.today(), workplace.who(), reason);
+        workplace
+                .store()
+                .change(
+                        workplace.by(),
+                        records -> records.registers().timeDecisions().put(task, decision));
+        workplace.renew();
+        return decision;
+    }
+}
