@@ -54,10 +54,22 @@ public final class Handoff {
             String reason,
             String settled) {}
 
-    /** Names this laptop; the name stands in every packet and has to differ from laptop to laptop. */
-    public void name(String laptop) {
+    /**
+     * Names this laptop. Name and series have to differ from laptop to laptop.
+     *
+     * @param laptop stands in every packet
+     * @param series of the quote numbers given here, such as {@code QB}
+     */
+    public void name(String laptop, String series) {
         Packet.named(laptop);
-        workplace.store().change(workplace.by(), records -> records.settings().put(LAPTOP, laptop));
+        if (!series.matches("[A-Z][A-Z0-9]{0,11}")) {
+            throw Refusal.malformed(
+                    "series of quotes", series, "a capital letter, then capitals or digits, such as QB");
+        }
+        workplace.store().change(workplace.by(), records -> {
+            records.settings().put(LAPTOP, laptop);
+            records.settings().put(Offer.SERIES_SETTING, series);
+        });
     }
 
     /** Keeps a photograph or another file with a visit. */

@@ -10,6 +10,9 @@ import java.util.function.Function;
 
 /** Makes a visit's quote and keeps it, or the stop-work sheet where there may be no price. */
 public final class Offer {
+    /** Setting that names the series of quote numbers, so that no two laptops give the same number. */
+    static final String SERIES_SETTING = "quote series";
+
     private static final String SERIES = "Q";
 
     private final Workplace workplace;
@@ -88,7 +91,7 @@ public final class Offer {
             records.visits().save(stored(visit, state));
             return records.quotes()
                     .issue(
-                            SERIES,
+                            records.settings().find(SERIES_SETTING).orElse(SERIES),
                             workplace.today().getYear(),
                             number -> making.quote(examined, Objects.requireNonNull(number), 1, workplace.today()));
         });
