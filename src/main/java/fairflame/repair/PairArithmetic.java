@@ -89,10 +89,20 @@ public record PairArithmetic(Money one, Money both, Money later, BigDecimal disc
                 "Both now cost " + Printed.amount(difference())
                         + " more than one; coming again for the other would cost " + Printed.amount(later) + ".",
                 verdict(),
-                "Assumed: today's prices, work opened once for both, money later counted at "
-                        + discountFactor.toPlainString() + ", being without heat valued at "
-                        + Printed.amount(withoutHeat)
-                        + "; tax and sealing material left out. A part that measured wet is replaced whatever this says.");
+                "Assumed: today's prices, the heater opened once for both, " + laterWords() + ", " + coldWords()
+                        + ", tax and sealing material left out. A part that measured wet is replaced whatever this says.");
+    }
+
+    private String laterWords() {
+        return discountFactor.compareTo(BigDecimal.ONE) == 0
+                ? "money later counted in full"
+                : "money later counted at " + discountFactor.toPlainString();
+    }
+
+    private String coldWords() {
+        return withoutHeat.isZero()
+                ? "days without heat not counted"
+                : "being without heat valued at " + Printed.amount(withoutHeat);
     }
 
     private String verdict() {

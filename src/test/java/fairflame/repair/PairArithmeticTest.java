@@ -72,6 +72,8 @@ class PairArithmeticTest {
 
         // 91.50 / (0.9 x 289.25 + 50.00) = 91.50 / 310.325
         assertThat(discounted.breakEven()).isEqualTo("0.295");
+        assertThat(discounted.sentences().get(2)).contains("counted at 0.9", "without heat valued at 50.00 USD");
+        assertThat(pair.sentences().get(2)).contains("counted in full", "days without heat not counted");
     }
 
     @Test
