@@ -9,6 +9,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /**
@@ -73,10 +74,13 @@ record Figures(
 
     /** With the sign or code of the currency. */
     String money(Money amount) {
-        var code = amount.getCurrencyUnit().getCode();
         var figures = number(amount.getAmount().abs());
-        var sign = currencies.getOrDefault(code, code + "\u00A0");
-        return (amount.isNegative() ? "\u2212" : "") + sign + figures;
+        return (amount.isNegative() ? "\u2212" : "") + sign(amount.getCurrencyUnit()) + figures;
+    }
+
+    /** What stands before an amount. */
+    String sign(CurrencyUnit currency) {
+        return currencies.getOrDefault(currency.getCode(), currency.getCode() + "\u00A0");
     }
 
     /** Without sign or code, for columns. */

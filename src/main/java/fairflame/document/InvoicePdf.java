@@ -35,13 +35,16 @@ public final class InvoicePdf {
         return new InvoicePaper(invoice, text).write(paper.titleBlock(), name, paper.content(), format);
     }
 
+    static Label title(Invoice.Kind kind) {
+        return switch (kind) {
+            case FULL -> Label.INVOICE;
+            case PART -> Label.PART_INVOICE;
+            case CREDIT -> Label.CREDIT_NOTE;
+        };
+    }
+
     private String title() {
-        return text.say(
-                switch (invoice.kind()) {
-                    case FULL -> Label.INVOICE;
-                    case PART -> Label.PART_INVOICE;
-                    case CREDIT -> Label.CREDIT_NOTE;
-                });
+        return text.say(title(invoice.kind()));
     }
 
     private TitleBlock titleBlock() {
@@ -81,7 +84,7 @@ public final class InvoicePdf {
     private Block totals() {
         var totals = new TotalsBlock(invoice.totals(), text);
         for (var payment : invoice.payments()) {
-            totals.add(paid(payment), payment.amount().negated());
+            totals.add(paid(payment, text), payment.amount().negated());
         }
         totals.rule();
         boolean credit = invoice.balance().isNegative();
@@ -91,9 +94,9 @@ public final class InvoicePdf {
         return totals.block(invoice.lines());
     }
 
-    private String paid(Payment payment) {
+    static String paid(Payment payment, PaperText text) {
         var label = payment.deposit() ? Label.DEPOSIT_PAID : Label.PAYMENT;
-        return text.say(label, figures.date(payment.on()), text.word("methods", payment.method()));
+        return text.say(label, text.figures().date(payment.on()), text.word("methods", payment.method()));
     }
 
     private Block payment() {

@@ -31,7 +31,7 @@ final class TotalsBlock {
             add(text.say(Label.DISCOUNT), totals.discount().negated());
         }
         for (var tax : totals.taxes()) {
-            var rate = figures.shortest(tax.rate().value());
+            var rate = figures.percent(tax.rate());
             add(text.say(Label.TAX_ON, tax.name(), rate, figures.money(tax.base())), tax.amount());
         }
         if (totals.taxes().isEmpty()) {

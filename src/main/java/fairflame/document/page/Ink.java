@@ -29,6 +29,11 @@ public enum Ink {
         this.rgb = rgb;
     }
 
+    /** Red, green and blue, a byte each. */
+    public int rgb() {
+        return rgb;
+    }
+
     Color color() {
         return new Color(rgb);
     }

@@ -86,6 +86,9 @@ public final class Text {
         if (glyphs.get(space).kind() != Glyph.Kind.SPACE || space == 0) {
             return false;
         }
+        if (space + 1 < glyphs.size() && glyphs.get(space + 1).codePoint() == '%') {
+            return true;
+        }
         var next = word(space + 1, 1);
         boolean inches = next.startsWith("w.c") && word(space - 1, -1).equals("in");
         boolean number = Character.isDigit(glyphs.get(space - 1).codePoint());
