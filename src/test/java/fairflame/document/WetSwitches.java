@@ -13,6 +13,7 @@ import fairflame.quote.Choice;
 import fairflame.quote.Duties;
 import fairflame.quote.FindingSheet;
 import fairflame.quote.Gauge;
+import fairflame.quote.Line;
 import fairflame.quote.LineKind;
 import fairflame.quote.Note;
 import fairflame.quote.Quote;
@@ -255,5 +256,49 @@ final class WetSwitches {
                         true),
                 List.of("Pool water chemistry wears these parts. Damage from it is not covered."),
                 List.of(DEPOSIT));
+    }
+
+    /** The whole invoice taken back. */
+    static Invoice credit() {
+        var of = invoice();
+        var lines = of.lines().stream()
+                .map(line -> new Line(
+                        line.id(),
+                        line.kind(),
+                        line.item(),
+                        line.description(),
+                        line.quantity().negate(),
+                        line.unit(),
+                        line.unitPrice(),
+                        line.net().negated(),
+                        line.discount().negated(),
+                        line.taxable(),
+                        line.further(),
+                        line.basis()))
+                .toList();
+        return new Invoice(
+                "C-2026-0001",
+                Invoice.Kind.CREDIT,
+                of.number(),
+                of.issued(),
+                of.supplied(),
+                of.due(),
+                of.currency(),
+                of.quote(),
+                of.revision(),
+                of.seal(),
+                of.changeOrders(),
+                of.seller(),
+                of.sellerLicence(),
+                of.customer(),
+                of.site(),
+                of.title(),
+                lines,
+                Papers.totals(lines, "State and county tax", "7.25"),
+                of.taxRule(),
+                of.complete(),
+                of.completion(),
+                List.of(),
+                List.of());
     }
 }

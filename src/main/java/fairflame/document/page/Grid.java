@@ -64,28 +64,32 @@ public record Grid(Columns columns, List<Row> header, List<Row> rows, Kind kind)
     @Override
     public Split split(double width, Room room) {
         double used = sum(header, width);
-        var placed = new ArrayList<Row>();
         for (int i = 0; i < rows.size(); i++) {
             var row = rows.get(i);
             double height = height(row, width);
             if (!room.holds(used + height)) {
-                return divided(placed, i, width, room.less(used, placed.isEmpty()));
+                return divided(i, width, room.less(used, placed(i).isEmpty()));
             }
-            placed.add(row);
             used += height;
         }
         return Split.whole(this);
     }
 
-    private Split divided(List<Row> placed, int at, double width, Room left) {
-        var head = new ArrayList<>(placed);
-        var rest = new ArrayList<>(rows.subList(at, rows.size()));
+    /** The rows before one that may stay on the page without it. */
+    private List<Row> placed(int at) {
+        int keep = at;
+        while (keep > 0 && rows.get(keep - 1).clings()) {
+            keep--;
+        }
+        return rows.subList(0, keep);
+    }
+
+    private Split divided(int at, double width, Room left) {
+        // On a fresh page a row that does not fit is broken, with the rows that cling to it above.
+        var head = new ArrayList<>(left.fresh() ? rows.subList(0, at) : placed(at));
+        var rest = new ArrayList<>(rows.subList(head.size(), rows.size()));
         if (left.fresh()) {
             breakRow(head, rest, width, left);
-        } else {
-            while (!head.isEmpty() && head.get(head.size() - 1).clings()) {
-                rest.add(0, head.remove(head.size() - 1));
-            }
         }
         return head.isEmpty() ? Split.nothing(this) : Split.of(with(head), with(rest));
     }

@@ -38,15 +38,20 @@ public enum Ink {
         return new Color(rgb);
     }
 
-    /** Contrast ratio, 1 to 21. WCAG 2.1, definition of contrast ratio. */
+    /** Contrast ratio, 1 to 21. */
     public double contrast(Ink other) {
-        double a = luminance();
-        double b = other.luminance();
+        return contrast(rgb, other.rgb);
+    }
+
+    // WCAG 2.1, definition of contrast ratio.
+    static double contrast(int one, int other) {
+        double a = luminance(one);
+        double b = luminance(other);
         return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
     }
 
     // WCAG 2.1, definition of relative luminance.
-    private double luminance() {
+    private static double luminance(int rgb) {
         return 0.2126 * channel(rgb >> 16) + 0.7152 * channel(rgb >> 8) + 0.0722 * channel(rgb);
     }
 

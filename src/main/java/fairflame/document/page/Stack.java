@@ -29,22 +29,21 @@ public record Stack(List<Block> blocks) implements Block {
 
     @Override
     public Split split(double width, Room room) {
-        var head = new ArrayList<Block>();
         double used = 0;
         for (int i = 0; i < blocks.size(); i++) {
-            var block = blocks.get(i);
-            double height = block.height(width);
+            double height = blocks.get(i).height(width);
             if (!room.holds(used + height)) {
-                return divided(head, i, block.split(width, room.less(used, head.isEmpty())), room);
+                // Headings alone do not make a page less fresh: what follows them has to be broken here or nowhere.
+                boolean first = blocks.subList(0, i).stream().allMatch(Block::clings);
+                return divided(i, blocks.get(i).split(width, room.less(used, first)), room);
             }
-            head.add(block);
             used += height;
         }
         return Split.whole(this);
     }
 
-    private Split divided(List<Block> placed, int at, Split last, Room room) {
-        var head = new ArrayList<>(placed);
+    private Split divided(int at, Split last, Room room) {
+        var head = new ArrayList<>(blocks.subList(0, at));
         var rest = new ArrayList<Block>();
         if (last.head().isPresent()) {
             head.add(last.head().get());
