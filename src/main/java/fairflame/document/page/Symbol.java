@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Characters that the bundled faces lack, drawn as lines. Each line is a row of points "x,y" in hundredths of the em,
@@ -22,6 +23,9 @@ enum Symbol {
     // Look-alikes that the faces do have: U+03BC for the micro sign U+00B5, U+03A9 for the ohm sign, and so on.
     private static final Map<Integer, Integer> SUBSTITUTES =
             Map.of(0xB5, 0x3BC, 0x2126, 0x3A9, 0x202F, 0xA0, 0x2007, 0xA0, 0x2011, 0x2D, 0x2032, 0x27, 0x2033, 0x22);
+
+    private static final Map<Integer, Symbol> BY_CODE_POINT =
+            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(symbol -> symbol.codePoint, symbol -> symbol));
 
     private final int codePoint;
     private final double advance;
@@ -45,9 +49,7 @@ enum Symbol {
     }
 
     static Optional<Symbol> of(int codePoint) {
-        return Arrays.stream(values())
-                .filter(symbol -> symbol.codePoint == codePoint)
-                .findFirst();
+        return Optional.ofNullable(BY_CODE_POINT.get(codePoint));
     }
 
     double width(double size) {

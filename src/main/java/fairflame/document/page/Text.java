@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Words in one or more styles, broken into lines that fit a width. A word wider than the line is broken by letter. */
 public final class Text {
@@ -15,6 +16,10 @@ public final class Text {
 
     private final List<Span> spans;
     private final List<Glyph> glyphs;
+    // Height, breaking and drawing of a block ask for the same lines again: the last answer is kept.
+    private volatile @Nullable Broken broken;
+
+    private record Broken(double width, List<TextLine> lines) {}
 
     private Text(List<Span> spans) {
         this.spans = spans;
@@ -47,6 +52,15 @@ public final class Text {
     }
 
     List<TextLine> lines(double width) {
+        var known = broken;
+        if (known == null || known.width() != width) {
+            known = new Broken(width, List.copyOf(broken(width)));
+            broken = known;
+        }
+        return known.lines();
+    }
+
+    private List<TextLine> broken(double width) {
         var lines = new ArrayList<TextLine>();
         int start = 0;
         while (start < glyphs.size()) {
