@@ -117,5 +117,10 @@ public final class DemoQuotes {
         return new RepairPlan(List.of(scopes), List.of());
     }
 
-    public static final Quote SWITCHES = quoting(request()).repair(SETTLED, plan(DemoScopes.BOTH, DemoScopes.ONE));
+    /** Made anew, for tests of the making itself. */
+    public static Quote switches() {
+        return quoting(request()).repair(SETTLED, plan(DemoScopes.BOTH, DemoScopes.ONE));
+    }
+
+    public static final Quote SWITCHES = switches();
 }

@@ -1,6 +1,5 @@
 package fairflame.quote;
 
-import static fairflame.quote.DemoQuotes.SWITCHES;
 import static fairflame.quote.DemoShop.usd;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -12,9 +11,11 @@ import org.junit.jupiter.api.Test;
  * = 0.316. Prices are invented for the demo.
  */
 class PairWordsTest {
+    private final Quote switches = DemoQuotes.switches();
+
     @Test
     void theBreakEvenComesFromTheQuotedLines() {
-        var arithmetic = PairWords.arithmetic(SWITCHES.choice("one"), SWITCHES.choice("both"), usd("89.00"));
+        var arithmetic = PairWords.arithmetic(switches.choice("one"), switches.choice("both"), usd("89.00"));
         assertThat(arithmetic.one()).isEqualTo(usd("200.25"));
         assertThat(arithmetic.both()).isEqualTo(usd("291.75"));
         assertThat(arithmetic.later()).isEqualTo(usd("289.25"));
@@ -23,7 +24,7 @@ class PairWordsTest {
 
     @Test
     void itIsPrintedBesideOneAndBoth() {
-        for (var choice : SWITCHES.choices()) {
+        for (var choice : switches.choices()) {
             assertThat(String.join(" ", choice.arithmetic())).as(choice.id()).contains("0.316");
         }
     }

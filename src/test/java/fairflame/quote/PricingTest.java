@@ -241,6 +241,7 @@ class PricingTest {
         var inTime = price(DemoScopes.ONE, NEAR.credited(new PaidDiagnosis(usd("120.00"), DAY.minusDays(30), false)));
         var credit = only(inTime, LineKind.DIAGNOSIS);
         assertThat(credit.net()).isEqualTo(usd("-120.00"));
+        assertThat(credit.id()).isEqualTo("L5");
         assertThat(credit.taxable()).isFalse();
         assertThat(inTime.totals().total()).isEqualTo(usd("173.80"));
         var late = price(DemoScopes.ONE, NEAR.credited(new PaidDiagnosis(usd("120.00"), DAY.minusDays(31), false)));

@@ -2,7 +2,6 @@ package fairflame.quote;
 
 import static fairflame.quote.DemoQuotes.DAY;
 import static fairflame.quote.DemoQuotes.SETTLED;
-import static fairflame.quote.DemoQuotes.SWITCHES;
 import static fairflame.quote.DemoQuotes.UNSETTLED;
 import static fairflame.quote.DemoQuotes.plan;
 import static fairflame.quote.DemoQuotes.quoting;
@@ -28,37 +27,39 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class QuotingTest {
+    private final Quote switches = DemoQuotes.switches();
+
     private static final PricingInputs NEAR = PricingInputs.inZone("near");
 
     @Test
     void twoChoicesOfTheFirstVisit() {
-        assertThat(SWITCHES.repair()).isTrue();
-        assertThat(SWITCHES.choices()).extracting(Choice::id).containsExactly("both", "one");
-        assertThat(SWITCHES.choice("both").totals().total()).isEqualTo(usd("389.86"));
-        assertThat(SWITCHES.choice("one").totals().total()).isEqualTo(usd("293.80"));
-        assertThat(SWITCHES.choice("both").suggested()).isTrue();
-        assertThat(SWITCHES.choice("one").leavesUnfixed()).isNotEmpty();
-        assertThat(SWITCHES.validUntil()).isEqualTo(LocalDate.of(2026, 12, 20));
-        assertThat(SWITCHES.assumed()).isEmpty();
-        assertThat(SWITCHES.rules().tax()).isEqualTo(DemoShop.PARTS_725);
-        assertThat(SWITCHES.choice("both").work()).singleElement().satisfies(work -> {
+        assertThat(switches.repair()).isTrue();
+        assertThat(switches.choices()).extracting(Choice::id).containsExactly("both", "one");
+        assertThat(switches.choice("both").totals().total()).isEqualTo(usd("389.86"));
+        assertThat(switches.choice("one").totals().total()).isEqualTo(usd("293.80"));
+        assertThat(switches.choice("both").suggested()).isTrue();
+        assertThat(switches.choice("one").leavesUnfixed()).isNotEmpty();
+        assertThat(switches.validUntil()).isEqualTo(LocalDate.of(2026, 12, 20));
+        assertThat(switches.assumed()).isEmpty();
+        assertThat(switches.rules().tax()).isEqualTo(DemoShop.PARTS_725);
+        assertThat(switches.choice("both").work()).singleElement().satisfies(work -> {
             assertThat(work.task()).isEqualTo("R03");
             assertThat(work.trades()).containsExactly(Trade.TECHNICIAN);
         });
-        assertThatThrownBy(() -> SWITCHES.choice("all"))
+        assertThatThrownBy(() -> switches.choice("all"))
                 .isInstanceOf(Refusal.Unknown.class)
                 .hasMessageContaining("both, one");
     }
 
     @Test
     void theSwitchesPrintTheirNotesAndNoGasNote() {
-        var both = SWITCHES.notes(SWITCHES.choice("both"));
+        var both = switches.notes(switches.choice("both"));
         assertThat(both)
                 .extracting(Note::rule)
                 .contains("N-LOCAL", "N-HIDDEN", "N-NOBYPASS", "N-WATER", "N-WATERSRC", "N-HOT", "N-CANCEL")
                 .doesNotContain("N-PERMIT", "N-GASFIT", "N-SINGLE");
-        assertThat(SWITCHES.choice("one").notes()).extracting(Note::rule).containsExactly("N-SINGLE");
-        assertThat(SWITCHES.choice("both").notes()).isEmpty();
+        assertThat(switches.choice("one").notes()).extracting(Note::rule).containsExactly("N-SINGLE");
+        assertThat(switches.choice("both").notes()).isEmpty();
     }
 
     @Test
@@ -186,12 +187,12 @@ class QuotingTest {
 
     @Test
     void theFindingIsToldInPlainWords() {
-        assertThat(SWITCHES.finding().headline()).isEqualTo("Plain words of LD01.");
-        assertThat(SWITCHES.finding().causes()).containsExactly("title of LD01");
-        assertThat(SWITCHES.finding().supports())
+        assertThat(switches.finding().headline()).isEqualTo("Plain words of LD01.");
+        assertThat(switches.finding().causes()).containsExactly("title of LD01");
+        assertThat(switches.finding().supports())
                 .containsExactly(
                         "High limit reads 22 kilohm to its body.", "Valve voltage fell to 15.7 V before the flame.");
-        assertThat(SWITCHES.finding().ruledOut()).containsExactly("title of GP01: The drop is 1.2 in w.c.");
+        assertThat(switches.finding().ruledOut()).containsExactly("title of GP01: The drop is 1.2 in w.c.");
     }
 
     @Test
@@ -457,5 +458,58 @@ class QuotingTest {
                 .findFirst()
                 .orElseThrow()
                 .text();
+    }
+
+    @Test
+    void theStricterDutyCounts() {
+        var gas = new Duties(true, PermitNeed.ASK, false);
+        var pipe = new Duties(false, PermitNeed.YES, true);
+        assertThat(gas.and(pipe)).isEqualTo(new Duties(true, PermitNeed.YES, true));
+        assertThat(pipe.and(gas)).isEqualTo(new Duties(true, PermitNeed.YES, true));
+        assertThat(Duties.NONE.and(gas)).isEqualTo(gas);
+        assertThat(gas.and(Duties.NONE)).isEqualTo(gas);
+        assertThat(Duties.NONE.and(Duties.NONE)).isEqualTo(Duties.NONE);
+    }
+
+    @Test
+    void boxedNotesComeFirstAndNameOnlyTheGasWork() {
+        var mixed = scope("mixed", true, "", List.of(job(DemoShop.R06), job(DemoShop.R10)), Set.of("N-CHEM"));
+        var other = scope("other", false, "", List.of(job(DemoShop.R06)), Set.of());
+        var quote = quoting(request()).repair(SETTLED, plan(mixed, other));
+        var notes = quote.notes(quote.choice("mixed"));
+        assertThat(notes.subList(0, 3)).extracting(Note::rule).containsExactly("N-GASFIT", "N-PERMIT", "N-TEST");
+        assertThat(notes.subList(3, notes.size())).noneMatch(Note::boxed);
+        assertThat(notes.get(0).because()).isEqualTo("gas work: R10");
+        assertThat(notes.get(1).because()).isEqualTo("gas work: R10");
+        assertThat(quote.notes(quote.choice("other"))).extracting(Note::rule).doesNotContain("N-GASFIT", "N-CHEM");
+        assertThat(quote.choice("mixed").notes().get(0).boxed()).isTrue();
+    }
+
+    @Test
+    void aPlaceWithoutARightToCancelPrintsNone() {
+        var city = DemoShop.CITY;
+        var none = new Jurisdiction(
+                city.id(),
+                city.name(),
+                city.codes(),
+                city.permits(),
+                city.permitFee(),
+                city.permitFeeTaxed(),
+                city.testTap(),
+                city.gasLicence(),
+                city.gasLicencePattern(),
+                city.gasTest(),
+                city.tax(),
+                city.deposit(),
+                30,
+                0,
+                true,
+                Map.of(),
+                Map.of(),
+                Set.of(),
+                "demo");
+        var quote = quoting(request(none, NEAR)).repair(SETTLED, plan(DemoScopes.BOTH));
+        assertThat(quote.notes()).extracting(Note::rule).doesNotContain("N-CANCEL");
+        assertThat(quote.rules().cancelAlways()).isTrue();
     }
 }

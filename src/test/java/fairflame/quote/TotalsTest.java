@@ -26,7 +26,19 @@ class TotalsTest {
     private static Choice choice(List<Line> lines, Totals totals, Money deposit) {
         var like = SWITCHES.choice("one");
         return new Choice(
-                "x", "x", "x", true, "", List.of(), Duties.NONE, like.hours(), lines, totals, deposit, List.of(), List.of(),
+                "x",
+                "x",
+                "x",
+                true,
+                "",
+                List.of(),
+                Duties.NONE,
+                like.hours(),
+                lines,
+                totals,
+                deposit,
+                List.of(),
+                List.of(),
                 List.of());
     }
 
@@ -36,7 +48,8 @@ class TotalsTest {
 
     @Test
     void taxIsTheSumOfItsLayersAndTheTotalFollows() {
-        assertThat(totals("100.00", "10.00", "9.00", "9.00", "99.00").beforeTax()).isEqualTo(usd("90.00"));
+        assertThat(totals("100.00", "10.00", "9.00", "9.00", "99.00").beforeTax())
+                .isEqualTo(usd("90.00"));
         refused("BR-CO-14", () -> totals("100.00", "10.00", "9.00", "9.01", "99.01"));
         refused("BR-CO-15", () -> totals("100.00", "10.00", "9.00", "9.00", "99.01"));
     }
@@ -48,7 +61,10 @@ class TotalsTest {
         fewer.remove(0);
         refused("BR-CO-10", () -> choice(fewer, like.totals(), like.deposit()));
         var discounted = new Totals(
-                like.totals().subtotal(), usd("1.00"), like.totals().taxes(), like.totals().tax(),
+                like.totals().subtotal(),
+                usd("1.00"),
+                like.totals().taxes(),
+                like.totals().tax(),
                 like.totals().total().minus(usd("1.00")));
         refused("BR-CO-11", () -> choice(like.lines(), discounted, usd("0.00")));
     }
@@ -61,7 +77,17 @@ class TotalsTest {
         assertThat(choice(like.lines(), like.totals(), usd("293.80")).deposit()).isEqualTo(usd("293.80"));
         var line = like.lines().get(0);
         var back = new Line(
-                "L1", LineKind.TRIP, "", "x", line.quantity(), "each", usd("-5.00"), usd("-5.00"), usd("0.00"), false, false,
+                "L1",
+                LineKind.TRIP,
+                "",
+                "x",
+                line.quantity(),
+                "each",
+                usd("-5.00"),
+                usd("-5.00"),
+                usd("0.00"),
+                false,
+                false,
                 List.of());
         var below = new Totals(usd("-5.00"), usd("0.00"), List.of(), usd("0.00"), usd("-5.00"));
         refused("total of a choice", () -> choice(List.of(back), below, usd("0.00")));
