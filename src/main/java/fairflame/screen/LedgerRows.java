@@ -44,9 +44,7 @@ final class LedgerRows {
     }
 
     LedgerWork.File file(String visit) {
-        var paper = VisitPapers.all(workplace).stream()
-                .filter(each -> each.visit().equals(visit))
-                .findFirst();
+        var paper = VisitPapers.find(workplace, visit);
         var draft = drafts.find(visit).map(Draft::parse).or(() -> paper.map(each -> DraftOfVisit.read(each.text())));
         return new LedgerWork.File(
                 visit,

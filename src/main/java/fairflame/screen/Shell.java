@@ -82,6 +82,7 @@ public final class Shell extends StackPane {
     }
 
     private void show() {
+        model.refresh();
         closeView.run();
         closeView = () -> {};
         var frame = new BorderPane();

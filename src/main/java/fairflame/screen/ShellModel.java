@@ -32,6 +32,8 @@ public final class ShellModel {
     private final StringProperty language;
     private final ReadOnlyObjectWrapper<Optional<BenchModel>> bench = new ReadOnlyObjectWrapper<>(Optional.empty());
 
+    private Optional<LedgerWork.File> papers = Optional.empty();
+
     public ShellModel(ScreenWork work) {
         this.work = work;
         var kept = work.remembered("language");
@@ -77,19 +79,22 @@ public final class ShellModel {
         place.set(Place.BENCH);
     }
 
+    /** Reads the papers of the visit on the bench anew: after signing, billing, paying. */
+    public void refresh() {
+        papers = bench.get().map(model -> work.file(model.draft().get("id")));
+    }
+
     /** Index of the last stop whose work is done, -1 for none. */
     public int reached() {
         if (bench.get().isEmpty()) {
             return -1;
         }
         var model = bench.get().get();
-        var file = work.file(model.draft().get("id"));
-        if (!file.bills().isEmpty()) {
-            var due = work.entries(model.draft().get("id")).stream()
-                    .anyMatch(entry -> entry.next() == LedgerWork.Next.PAYMENT);
+        if (papers.isPresent() && !papers.get().bills().isEmpty()) {
+            var due = papers.get().bills().stream().anyMatch(bill -> bill.due().isPositive());
             return due ? Stop.INVOICE.ordinal() : Stop.PAID.ordinal();
         }
-        if (file.signed().isPresent()) {
+        if (papers.flatMap(LedgerWork.File::signed).isPresent()) {
             return Stop.SIGNATURE.ordinal();
         }
         var judged = model.judged().get();

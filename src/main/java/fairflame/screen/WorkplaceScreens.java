@@ -15,6 +15,7 @@ import fairflame.screen.bench.DraftOfVisit;
 import fairflame.screen.bench.Drafting;
 import fairflame.screen.bench.Judged;
 import fairflame.visit.Agreeing;
+import fairflame.visit.Billing;
 import fairflame.visit.CustomerCopy;
 import fairflame.visit.Drafts;
 import fairflame.visit.Examination;
@@ -37,6 +38,7 @@ public final class WorkplaceScreens implements ScreenWork {
     private static final String DEMO_PIN = "2468";
 
     private static final String PREVIEW = "draft";
+    private static final int DUE_DAYS = 14;
 
     private final Workplace workplace;
     private final boolean demo;
@@ -208,16 +210,17 @@ public final class WorkplaceScreens implements ScreenWork {
 
     @Override
     public void invoice(String quote, Completion completion) {
-        throw Refusal.notAllowed("invoice", quote, "the command invoice");
+        new Billing(workplace).invoice(quote, completion, new Billing.Terms(workplace.today(), DUE_DAYS, true));
     }
 
     @Override
     public void pay(String invoice, Money amount, String method, String reference) {
-        throw Refusal.notAllowed("payment", invoice, "the command pay");
+        new Billing(workplace).pay(invoice, new Billing.Received(amount, method, reference, workplace.today()));
     }
 
     @Override
     public Path print(Invoice invoice) {
+        new Billing(workplace).shown(invoice.number());
         return workplace.papers().resolve(invoice.number() + ".pdf");
     }
 

@@ -1,12 +1,15 @@
 package fairflame.visit;
 
 import fairflame.agreement.SignedRevision;
+import fairflame.invoice.Account;
 import fairflame.invoice.Invoice;
 import fairflame.invoice.Payment;
 import fairflame.quote.Quote;
+import fairflame.store.QuoteRow;
+import fairflame.store.Receipt;
 import fairflame.store.Records;
+import fairflame.store.StoredVisit;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.Money;
@@ -40,46 +43,49 @@ public record VisitPapers(
         public Bill {
             payments = List.copyOf(payments);
         }
-
-        static Bill of(Invoice invoice, List<Payment> later) {
-            var known = invoice.payments().stream().map(Payment::id).toList();
-            var all = new ArrayList<>(invoice.payments());
-            later.stream().filter(payment -> !known.contains(payment.id())).forEach(all::add);
-            var paid = all.stream().map(Payment::amount).reduce(Money.zero(invoice.currency()), Money::plus);
-            return new Bill(invoice, all, invoice.totals().total().minus(paid));
-        }
     }
 
     /** The papers of every stored visit. */
     public static List<VisitPapers> all(Workplace workplace) {
-        return workplace.store().reading(records -> {
-            var found = new ArrayList<VisitPapers>();
-            for (var visit : records.visits().all()) {
-                var row = records.quotes().rows().stream()
-                        .filter(each -> each.visit().equals(visit.id()))
-                        .reduce((one, other) -> one.revision() >= other.revision() ? one : other);
-                found.add(new VisitPapers(
-                        visit.id(),
-                        visit.customer(),
-                        visit.on(),
-                        state(visit.state()),
-                        visit.text(),
-                        row.flatMap(each -> records.quotes().latest(each.number())),
-                        row.flatMap(each -> records.agreements().latest(each.number())),
-                        row.map(each -> bills(records, each.number())).orElse(List.of())));
-            }
-            return found;
-        });
+        return workplace
+                .store()
+                .reading(records -> records.visits().all().stream()
+                        .map(visit -> of(records, visit))
+                        .toList());
+    }
+
+    /** The papers of one visit; empty when it is not stored. */
+    public static Optional<VisitPapers> find(Workplace workplace, String visit) {
+        return workplace.store().reading(records -> records.visits().find(visit).map(stored -> of(records, stored)));
+    }
+
+    private static VisitPapers of(Records records, StoredVisit visit) {
+        var number = records.quotes().rows().stream()
+                .filter(row -> row.visit().equals(visit.id()))
+                .reduce((one, other) -> one.revision() >= other.revision() ? one : other)
+                .map(QuoteRow::number);
+        return new VisitPapers(
+                visit.id(),
+                visit.customer(),
+                visit.on(),
+                state(visit.state()),
+                visit.text(),
+                number.flatMap(each -> records.quotes().latest(each)),
+                number.flatMap(each -> records.agreements().latest(each)),
+                number.map(each -> bills(records, each)).orElse(List.of()));
     }
 
     private static List<Bill> bills(Records records, String quote) {
-        return records.invoices().ofQuote(quote).stream()
-                .map(invoice -> {
-                    var payments = records.payments().ofInvoice(invoice.number()).stream()
-                            .map(receipt -> receipt.payment())
-                            .toList();
-                    return Bill.of(invoice, payments);
-                })
+        var invoices = records.invoices().ofQuote(quote);
+        if (invoices.isEmpty()) {
+            return List.of();
+        }
+        var payments =
+                records.payments().ofQuote(quote).stream().map(Receipt::payment).toList();
+        var account = new Account(invoices, payments);
+        return invoices.stream()
+                .map(invoice -> account.shown(invoice.number()))
+                .map(invoice -> new Bill(invoice, invoice.payments(), invoice.balance()))
                 .toList();
     }
 

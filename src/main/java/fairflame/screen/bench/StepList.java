@@ -1,11 +1,13 @@
 package fairflame.screen.bench;
 
 import fairflame.diagnosis.ReadingVerdict;
+import fairflame.quantity.Unit;
 import fairflame.screen.kit.Mark;
 import fairflame.screen.kit.Press;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Tone;
 import fairflame.screen.look.Words;
+import java.util.Arrays;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -95,7 +97,18 @@ final class StepList extends StackPane {
     private String shown(String field) {
         var unit = model.draft().get(field + ".unit");
         var value = model.draft().get(field);
-        return value.matches("[+-]?[\\d.,]+") && !unit.isEmpty() ? value + " " + unit : value;
+        if (unit.isEmpty() || !value.matches("[+-]?[\\d.,]+")) {
+            return words.sayOr("word." + value.replace(' ', '-'), value.replace('-', ' '));
+        }
+        return value + " " + symbol(unit);
+    }
+
+    private static String symbol(String spelling) {
+        return Arrays.stream(Unit.values())
+                .filter(unit -> unit.spelling().equals(spelling))
+                .findFirst()
+                .map(Unit::symbol)
+                .orElse(spelling);
     }
 
     static Tone tone(ReadingVerdict verdict) {

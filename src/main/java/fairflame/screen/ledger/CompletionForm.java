@@ -35,7 +35,7 @@ final class CompletionForm extends VBox {
         var make = Texts.button(words.say("complete.invoice"), () -> model.invoice(record), "act");
         make.setId("make-invoice");
         make.setMaxWidth(Double.MAX_VALUE);
-        getChildren().add(make);
+        getChildren().addAll(Refused.by(model), make);
     }
 
     private void duties() {

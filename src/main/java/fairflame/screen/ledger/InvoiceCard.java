@@ -51,7 +51,7 @@ final class InvoiceCard extends VBox {
         } else {
             getChildren().add(Texts.words(words.say("invoice.paid"), "moss", "strong"));
         }
-        getChildren().add(keys);
+        getChildren().addAll(Refused.by(model), keys);
     }
 
     private void payment(LedgerModel model, VisitPapers.Bill bill, Words words, FlowPane keys) {
