@@ -6,11 +6,18 @@ import fairflame.screen.bench.Draft;
 import fairflame.screen.handover.HandoverWork;
 import fairflame.screen.ledger.LedgerWork;
 import fairflame.screen.line.LineWork;
+import fairflame.screen.stock.StockWork;
 import java.nio.file.Path;
 import java.util.Optional;
 
 /** All that the screens ask of the use cases: the only door between them. */
-public interface ScreenWork extends BenchWork, HandoverWork, LedgerWork, LineWork {
+public interface ScreenWork extends BenchWork, HandoverWork, LedgerWork {
+    /** The line drawing's part. */
+    LineWork line();
+
+    /** The stock room's part. */
+    StockWork stock();
+
     /** Name of the shop as printed. */
     String shopName();
 

@@ -14,6 +14,8 @@ import fairflame.screen.line.LineModel;
 import fairflame.screen.line.LineView;
 import fairflame.screen.look.Look;
 import fairflame.screen.look.Words;
+import fairflame.screen.stock.StockModel;
+import fairflame.screen.stock.StockView;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
@@ -113,7 +115,7 @@ public final class Shell extends StackPane {
             case BENCH -> model.bench().get().<Node>map(this::bench).orElseGet(StackPane::new);
             case LEDGER -> ledger();
             case LINE -> model.bench().get().<Node>map(this::line).orElseGet(StackPane::new);
-            case STOCK -> new StackPane();
+            case STOCK -> stock();
         };
     }
 
@@ -124,7 +126,13 @@ public final class Shell extends StackPane {
     }
 
     private LineView line(BenchModel bench) {
-        var view = new LineView(new LineModel(bench, model.work()), words, look);
+        var view = new LineView(new LineModel(bench, model.work().line()), words, look);
+        closeView = view::close;
+        return view;
+    }
+
+    private StockView stock() {
+        var view = new StockView(new StockModel(model.work().stock()), words, look, veil);
         closeView = view::close;
         return view;
     }

@@ -6,7 +6,6 @@ import fairflame.agreement.SigningAct;
 import fairflame.diagnosis.Finding;
 import fairflame.diagnosis.Knowledge;
 import fairflame.diagnosis.NextCheck;
-import fairflame.gas.GasTables;
 import fairflame.invoice.Completion;
 import fairflame.invoice.Invoice;
 import fairflame.quote.Quote;
@@ -14,6 +13,8 @@ import fairflame.screen.bench.Draft;
 import fairflame.screen.bench.DraftOfVisit;
 import fairflame.screen.bench.Drafting;
 import fairflame.screen.bench.Judged;
+import fairflame.screen.line.LineWork;
+import fairflame.screen.stock.StockWork;
 import fairflame.visit.Agreeing;
 import fairflame.visit.Billing;
 import fairflame.visit.CustomerCopy;
@@ -233,13 +234,13 @@ public final class WorkplaceScreens implements ScreenWork {
     }
 
     @Override
-    public GasTables tables() {
-        return workplace.library().tables();
+    public LineWork line() {
+        return new LineDoor(workplace);
     }
 
     @Override
-    public List<Way> ways(Draft draft) {
-        return List.of();
+    public StockWork stock() {
+        return new StockDoor(workplace);
     }
 
     @Override

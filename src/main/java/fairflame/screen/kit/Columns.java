@@ -3,26 +3,39 @@ package fairflame.screen.kit;
 import java.util.List;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
 
 /** Columns of equal width and height; stacked when one would become narrower than can be read. */
 public final class Columns extends Pane {
-    private final double leastWidth;
+    private static final double BODY = 16;
+
+    /** Shows how large the type is here; never seen itself. */
+    private final Label type = new Label();
+
+    private final double leastAtBody;
     private final double gap;
 
     /**
      * Columns for these nodes.
      *
-     * @param leastWidth narrowest readable column, pixels
+     * @param leastWidth narrowest readable column at the usual text size, pixels; grows with the text
      */
     public Columns(double leastWidth, double gap, List<? extends Node> nodes) {
-        this.leastWidth = leastWidth;
+        this.leastAtBody = leastWidth;
+        type.setManaged(false);
+        type.setVisible(false);
         this.gap = gap;
+        getChildren().add(type);
         getChildren().addAll(nodes);
     }
 
+    private double leastWidth() {
+        return leastAtBody * type.getFont().getSize() / BODY;
+    }
+
     private int across(double width) {
-        var most = (int) Math.max(1, Math.floor((width + gap) / (leastWidth + gap)));
+        var most = (int) Math.max(1, Math.floor((width + gap) / (leastWidth() + gap)));
         var count = Math.max(1, getManagedChildren().size());
         if (most >= count) {
             return count;
@@ -69,12 +82,12 @@ public final class Columns extends Pane {
     @Override
     protected double computePrefWidth(double height) {
         var count = getManagedChildren().size();
-        return count * leastWidth + Math.max(0, count - 1) * gap;
+        return count * leastWidth() + Math.max(0, count - 1) * gap;
     }
 
     @Override
     protected double computeMinWidth(double height) {
-        return leastWidth;
+        return Math.min(leastWidth(), leastAtBody);
     }
 
     @Override

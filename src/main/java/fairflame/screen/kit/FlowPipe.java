@@ -74,8 +74,9 @@ public final class FlowPipe extends Region {
     /** Where the names do not fit side by side only the stop that is worked on keeps its name. */
     private void name(double slot) {
         var fits = names.stream().allMatch(name -> measured(name) + Texts.GAP / 2 <= slot);
+        var room = 2 * slot - TARGET - 2 * Texts.GAP;
         for (int i = 0; i < stops.size(); i++) {
-            var text = fits || i == here ? names.get(i) : "";
+            var text = fits || i == here && measured(names.get(i)) <= room ? names.get(i) : "";
             if (!stops.get(i).getText().equals(text)) {
                 stops.get(i).setText(text);
             }

@@ -46,6 +46,7 @@ public final class Leaves extends VBox {
         for (int i = 0; i < leaves.size(); i++) {
             var place = i;
             var key = new ToggleButton(leaves.get(i).title());
+            key.setId("leaf-" + place);
             key.setToggleGroup(group);
             key.setMaxWidth(Double.MAX_VALUE);
             HBox.setHgrow(key, Priority.ALWAYS);

@@ -20,6 +20,7 @@ final class LineDrawing extends Pane {
     private static final double COLUMN_EMS = 14.5;
     private static final double ROW_EMS = 9.5;
     private static final double BOX_EMS = 10.5;
+    private static final double SOURCE_EMS = 8.5;
     private static final double MARGIN = 24;
 
     private final LineModel model;
@@ -74,7 +75,7 @@ final class LineDrawing extends Pane {
     }
 
     private double x(int depth) {
-        return MARGIN + BOX_EMS * em * 0.62 + depth * COLUMN_EMS * em;
+        return MARGIN + SOURCE_EMS * em + depth * COLUMN_EMS * em;
     }
 
     private void run(Segment segment, int depth, double from, double to) {
@@ -151,8 +152,8 @@ final class LineDrawing extends Pane {
         press.setId("line-source");
         press.getStyleClass().addAll("node", "line-box");
         place(press, MARGIN, y);
-        press.setMinWidth(BOX_EMS * em * 0.62);
-        press.setPrefWidth(BOX_EMS * em * 0.62);
+        press.setMinWidth(SOURCE_EMS * em);
+        press.setPrefWidth(SOURCE_EMS * em);
     }
 
     private void place(Press box, double x, double y) {

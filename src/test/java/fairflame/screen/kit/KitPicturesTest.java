@@ -15,7 +15,6 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.geometry.Insets;
 import javafx.scene.Scene;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,7 +29,7 @@ class KitPicturesTest {
             var look = new Look();
             look.theme().set(theme);
             look.textPercent(percent);
-            var scene = new Scene(board(Words.in("en")), percent == 100 ? 1280 : 1900, 900);
+            var scene = new Scene(board(Words.in("en"), percent / 100.0), 1280 * percent / 100.0, 900);
             look.dress(scene);
             var found = SceneCheck.faults(scene);
             Shots.take(scene, "kit-" + theme.name().toLowerCase(java.util.Locale.ROOT) + "-" + percent);
@@ -39,17 +38,16 @@ class KitPicturesTest {
         assertThat(faults).isEmpty();
     }
 
-    private static HBox board(Words words) {
+    private static HBox board(Words words, double scale) {
         var pad = new NumberPad(
                 new SimpleStringProperty("8.9"),
                 new SimpleStringProperty("inwc"),
                 List.of("inwc", "kpa", "mbar"),
                 List.of("in w.c.", "kPa", "mbar"),
                 words);
-        var gauges = new HBox(16, new GaugeCard(Samples.gas(), words), new GaugeCard(Samples.volts(), words));
-        gauges.getChildren().forEach(card -> ((Region) card).setPrefWidth(180));
+        var gauges = new VBox(16, new GaugeCard(Samples.gas(), words), new GaugeCard(Samples.volts(), words));
         var left = new VBox(16, gauges, pad);
-        left.setPrefWidth(380);
+        left.setPrefWidth(380 * scale);
         var reasons = new ReasonLines(List.of(
                 new ReasonLines.Cause(
                         "Both water-side switches leak to ground",
@@ -79,9 +77,9 @@ class KitPicturesTest {
                 new SimpleStringProperty("seven digits, such as 555-0142"));
         var middle =
                 new VBox(16, Texts.words("What the readings say", "heading"), reasons, slip, new SignaturePad("Sign"));
-        middle.setPrefWidth(430);
+        middle.setPrefWidth(430 * scale);
         var paper = new PaperSheet(Samples.quote(), "both", words, id -> {}, (title, grounds) -> {});
-        paper.setPrefWidth(430);
+        paper.setPrefWidth(430 * scale);
         var board = new HBox(16, Texts.scrolling(left), Texts.scrolling(middle), Texts.scrolling(paper));
         board.setPadding(new Insets(16));
         board.getStyleClass().add("desk");

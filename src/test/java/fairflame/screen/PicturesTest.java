@@ -1,0 +1,125 @@
+package fairflame.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fairflame.screen.bench.Steps;
+import fairflame.screen.look.Look;
+import fairflame.screen.look.Theme;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.ToggleButton;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Every screen at every size, in both themes and languages: nothing cut, covered, too small or too faint. */
+@ExtendWith(ScreenMachine.class)
+class PicturesTest {
+    @TempDir
+    Path folder;
+
+    private final List<String> faults = new ArrayList<>();
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            1280,  800, BRIGHT, en, 100
+            1280,  800, BRIGHT, es, 100
+            1280,  800, DIM,    en, 100
+            1280,  800, DIM,    es, 100
+            1920, 1080, BRIGHT, en, 100
+            1920, 1080, BRIGHT, es, 100
+            1920, 1080, DIM,    en, 100
+            1920, 1080, DIM,    es, 100
+            1024,  768, BRIGHT, en, 100
+            1024,  768, BRIGHT, es, 100
+            1024,  768, DIM,    en, 100
+            1024,  768, DIM,    es, 100
+            1280,  800, BRIGHT, en, 150
+            1280,  800, BRIGHT, es, 200
+            1920, 1080, DIM,    en, 200
+            """)
+    void everyScreenIsWholeAndReadable(int width, int height, Theme theme, String language, int text) {
+        try (var workplace = Shop.in(folder)) {
+            var work = new WorkplaceScreens(workplace, true);
+            for (int visit = 1; visit <= 4; visit++) {
+                work.keep(Shop.demo(visit));
+            }
+            work.remember("language", language);
+            var name = width + "x" + height + "-" + theme.name().toLowerCase(Locale.ROOT) + "-" + language + "-" + text;
+            Toolkit.run(() -> walk(work, new Frame(width, height, theme, text, name)));
+            assertThat(faults).isEmpty();
+        }
+    }
+
+    private record Frame(int width, int height, Theme theme, int text, String name) {}
+
+    private void walk(WorkplaceScreens work, Frame frame) {
+        var model = new ShellModel(work);
+        var look = new Look();
+        look.theme().set(frame.theme());
+        look.textPercent(frame.text());
+        var scene = new Scene(new Shell(model, look), frame.width(), frame.height());
+        look.dress(scene);
+        see(scene, frame, "ledger");
+        model.start();
+        see(scene, frame, "new-visit");
+        model.open("V-2026-0601");
+        var bench = model.bench().get().orElseThrow();
+        for (var step : List.of(
+                Steps.COMPLAINT,
+                Steps.PLATE,
+                Steps.GATES,
+                Steps.ofCheck("gas-firing"),
+                Steps.ofCheck("leak-outlet"),
+                Steps.ofCheck("switch-bodies"),
+                Steps.FINDING,
+                Steps.SCOPE,
+                Steps.PRICE,
+                Steps.LEADS)) {
+            bench.step().set(step);
+            see(scene, frame, "bench-" + step.replace("check:", ""));
+        }
+        if (scene.lookup("#leaf-2") instanceof ToggleButton paper) {
+            paper.fire();
+            see(scene, frame, "bench-paper");
+        }
+        ((Button) scene.lookup("#hand-over")).fire();
+        see(scene, frame, "handover");
+        scene.getRoot().lookupAll(".choice").stream()
+                .findFirst()
+                .ifPresent(choice -> choice.fireEvent(new javafx.scene.input.KeyEvent(
+                        javafx.scene.input.KeyEvent.KEY_PRESSED,
+                        "",
+                        "",
+                        javafx.scene.input.KeyCode.ENTER,
+                        false,
+                        false,
+                        false,
+                        false)));
+        see(scene, frame, "handover-chosen");
+        model.open("V-2026-0602");
+        model.place().set(Place.LINE);
+        see(scene, frame, "line");
+        model.open("V-2026-0603");
+        model.bench().get().orElseThrow().step().set(Steps.FINDING);
+        see(scene, frame, "bench-not-settled");
+        model.open("V-2026-0604");
+        see(scene, frame, "stop-work");
+        model.place().set(Place.STOCK);
+        see(scene, frame, "stock");
+    }
+
+    private void see(Scene scene, Frame frame, String what) {
+        scene.getRoot().applyCss();
+        scene.getRoot().layout();
+        scene.getRoot().applyCss();
+        scene.getRoot().layout();
+        SceneCheck.faults(scene).forEach(fault -> faults.add(what + " " + frame.name() + ": " + fault));
+        Shots.take(scene, what + "-" + frame.name());
+    }
+}
