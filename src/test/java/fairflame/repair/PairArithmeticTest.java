@@ -66,6 +66,17 @@ class PairArithmeticTest {
     }
 
     @Test
+    void anEvenResultKeepsTheGoodPart() {
+        var even = new PairArithmetic(usd("100.00"), usd("150.00"), usd("100.00"), BigDecimal.ONE, usd("0.00"));
+        var certain = new PairArithmetic(usd("100.00"), usd("200.00"), usd("100.00"), BigDecimal.ONE, usd("0.00"));
+
+        assertThat(even.cheaper(Percent.parse("50"))).isEqualTo(PairArithmetic.Cheaper.ONE);
+        assertThat(certain.sentences().get(1)).contains("above 1.000");
+        assertThat(certain.expectedLater(Percent.parse("100"))).isEqualTo(usd("100.00"));
+        assertThat(certain.expectedLater(Percent.ZERO)).isEqualTo(usd("0.00"));
+    }
+
+    @Test
     void laterMoneyAndColdDaysMoveTheBreakEven() {
         var discounted =
                 new PairArithmetic(usd("200.25"), usd("291.75"), usd("289.25"), new BigDecimal("0.9"), usd("50.00"));

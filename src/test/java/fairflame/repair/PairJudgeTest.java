@@ -145,6 +145,20 @@ class PairJudgeTest {
     }
 
     @Test
+    void aContactThatWasAlsoNotMeasuredOnceIsJudgedByWhatWasMeasured() {
+        var file = with(favourable("18 kilohm", "open"), reading("contact-outlet", "not measured"));
+
+        assertThat(judge(file, inputs.withPartYears(3)).outcome()).isEqualTo(Outcome.SINGLE_ALLOWED);
+    }
+
+    @Test
+    void equalReadingsNameTheFirstOfThePair() {
+        var equal = file(ohms("leak-high-limit", "22 kilohm"), ohms("leak-outlet", "22 kilohm"));
+
+        assertThat(judge(equal, inputs).worst()).isEqualTo("high-limit-switch");
+    }
+
+    @Test
     void aSwitchThatIsDryColdAndWetWarmIsDamaged() {
         var file = file(open("leak-high-limit", "cold"), ohms("leak-high-limit", "19 kilohm", "warm"));
 

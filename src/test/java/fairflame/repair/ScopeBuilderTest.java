@@ -158,6 +158,69 @@ class ScopeBuilderTest {
     }
 
     @Test
+    void aLineThatIsPartlyBuriedIsLaidByTwoTasksEachWithItsOwnPipe() {
+        var line = new PipeJob(
+                "larger-line",
+                "",
+                List.of(
+                        new PipeRun("polyethylene", "1-1/4", Length.ofFeet(40), Map.of("ell-90", 2), true),
+                        new PipeRun("steel-schedule-40", "1", Length.ofFeet(12), Map.of("ell-90", 3), false)),
+                "1",
+                new PipeJob.Sizing("sized", "table"),
+                "",
+                List.of());
+        var plan = ScopeBuilder.plan(
+                settled(cause("LD03")), withPipe(file(), Verdict.EXPLAINS), shop, larkwell.withPipes(List.of(line)));
+        var scope = plan.scopes().get(0);
+
+        assertThat(plan.scopes()).hasSize(1);
+        assertThat(ids(scope)).containsExactly("R19", "R57");
+        assertThat(scope.tasks().get(0).counts()).containsEntry(Per.FOOT, new BigDecimal("40"));
+        assertThat(scope.tasks().get(1).counts())
+                .containsEntry(Per.FOOT, new BigDecimal("12"))
+                .containsEntry(Per.FITTING, new BigDecimal("3"));
+        assertThat(quantities(scope))
+                .containsEntry("PP-03", new BigDecimal("40"))
+                .containsEntry("PE9-03", new BigDecimal("2"))
+                .containsEntry("GP-03", new BigDecimal("12"))
+                .containsEntry("GE9-03", new BigDecimal("3"))
+                .containsEntry("GH-03", new BigDecimal("2"));
+    }
+
+    @Test
+    void pipeIsExplainedByItsSizingAndOtherPartsByTheirTask() {
+        var plan = ScopeBuilder.plan(
+                settled(cause("LD03")),
+                withPipe(file(), Verdict.EXPLAINS),
+                shop,
+                larkwell.withPipes(List.of(line("larger-line", "1-1/4"))));
+        var parts = plan.scopes().get(0).tasks().get(0).parts();
+
+        assertThat(parts)
+                .filteredOn(part -> part.part().number().equals("GP-04"))
+                .extracting(ScopedPart::why)
+                .containsExactly("sized for 1-1/4");
+        assertThat(parts)
+                .filteredOn(part -> part.part().number().equals("GV-04"))
+                .extracting(ScopedPart::why)
+                .containsExactly("used up by R18");
+    }
+
+    @Test
+    void aWordOfAnotherCheckEstablishesNoFact() {
+        var right = file(Visits.word("board-moisture", "dry"));
+        var wrong = file(Visits.word("board-look", "dry"));
+
+        assertThat(ids(ScopeBuilder.plan(settled(cause("LO04")), right, shop, larkwell)
+                        .scopes()
+                        .get(0)))
+                .containsExactly("R09", "R49");
+        assertThatThrownBy(() -> ScopeBuilder.plan(settled(cause("LO04")), wrong, shop, larkwell))
+                .isInstanceOf(Refusal.NotAllowed.class)
+                .hasMessageContaining("R09");
+    }
+
+    @Test
     void theCockAndTrapOfTheLayoutAreNotSoldTwice() {
         var job = new PipeJob(
                 "larger-line",
@@ -326,7 +389,7 @@ class ScopeBuilderTest {
 
     @Test
     void anOldHeaterIsOfferedAgainstAScaledExchanger() {
-        var file = Visits.withHeaterYears(file(), 9);
+        var file = Visits.withHeaterYears(file(), 8);
 
         assertThat(ScopeBuilder.plan(settled(cause("TM03")), file, shop, larkwell)
                         .scopes())
