@@ -52,7 +52,7 @@ final class Front {
     }
 
     /** Both at once: costs and loads add up, the smaller budget counts. */
-    Front and(Front other, long limit) {
+    Front and(Front other) {
         if (this == NOTHING) {
             return other;
         }
@@ -60,7 +60,7 @@ final class Front {
         var others = other.byLoad();
         for (var mine : byLoad()) {
             for (var theirs : others) {
-                sweep(mine, theirs, limit, sums);
+                sweep(mine, theirs, sums);
             }
         }
         return of(sums);
@@ -75,15 +75,12 @@ final class Front {
     }
 
     /** Raises whichever budget is the smaller: every other pair costs more for no more budget. */
-    private static void sweep(List<State> mine, List<State> theirs, long limit, List<State> sums) {
+    private static void sweep(List<State> mine, List<State> theirs, List<State> sums) {
         int i = 0;
         int j = 0;
         while (i < mine.size() && j < theirs.size()) {
             var one = mine.get(i);
             var two = theirs.get(j);
-            if (one.cents() + two.cents() > limit) {
-                return;
-            }
             sums.add(new State(
                     one.cents() + two.cents(),
                     one.load() + two.load(),

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,7 @@ public final class GasTables {
     private final Map<Pipe, Bore> bores;
     private final FittingBook fittings;
     private final NavigableMap<Double, Double> gravity;
+    private final Map<Material, List<Pipe>> sizes = new EnumMap<>(Material.class);
 
     private record Bore(double inches, boolean offered) {}
 
@@ -47,6 +49,9 @@ public final class GasTables {
         this.bores = bores;
         this.fittings = fittings;
         this.gravity = gravity;
+        for (var material : Material.values()) {
+            sizes.put(material, sorted(material));
+        }
     }
 
     /**
@@ -187,6 +192,10 @@ public final class GasTables {
 
     /** All known sizes of a material, the narrowest first. */
     public List<Pipe> sizes(Material material) {
+        return sizes.getOrDefault(material, List.of());
+    }
+
+    private List<Pipe> sorted(Material material) {
         var columns = tables.stream()
                 .filter(table -> table.conditions().material() == material)
                 .flatMap(table -> table.rows().keySet().stream())

@@ -23,6 +23,7 @@ public final class LeastCostPlan {
     private final PipePrices prices;
     private final PlanRules rules;
     private final PlanLengths lengths;
+    private final PipeChoices choices;
     private long states;
     private int searches;
 
@@ -32,14 +33,15 @@ public final class LeastCostPlan {
         this.prices = prices;
         this.rules = rules;
         this.lengths = PlanLengths.of(tables, layout);
+        this.choices = new PipeChoices(tables, layout.gas(), prices, rules);
     }
 
     /** The cheapest plan and its alternatives. */
     public static PlanChoices find(GasTables tables, Layout layout, PipePrices prices, PlanRules rules) {
-        return new LeastCostPlan(tables, layout, prices, rules).choices();
+        return new LeastCostPlan(tables, layout, prices, rules).all();
     }
 
-    private PlanChoices choices() {
+    private PlanChoices all() {
         var everything = Set.copyOf(EnumSet.allOf(Material.class));
         var plans = new ArrayList<Plan>();
         solve(new PlanScope(false, Set.of(), Set.of(), everything)).ifPresent(plans::add);
@@ -79,7 +81,7 @@ public final class LeastCostPlan {
     }
 
     private Optional<Plan> solve(PlanScope scope) {
-        var search = new PlanSearch(tables, layout, prices, rules, scope, lengths, Long.MAX_VALUE / 4);
+        var search = new PlanSearch(tables, layout, prices, rules, scope, lengths, choices);
         var state = search.cheapest();
         states += search.states();
         searches++;

@@ -40,6 +40,9 @@ final class OwnLines {
         }
     }
 
+    /** A line that would lie in a zone and start from the source's. */
+    private record Stretch(Zone zone, Zone source, PlanScope scope) {}
+
     /** A new line regulator: at the start of the line or at the appliance. */
     record Regulator(boolean atStart, long cents) {}
 
@@ -48,15 +51,15 @@ final class OwnLines {
         var offers = new LinkedHashMap<String, Offer>();
         for (var appliance : layout.appliances()) {
             if (scope.own().contains(appliance.id()) && into.containsKey(appliance.node())) {
-                cheapest(appliance, zone).ifPresent(offer -> offers.put(appliance.id(), offer));
+                cheapest(appliance, zone, scope).ifPresent(offer -> offers.put(appliance.id(), offer));
             }
         }
         return offers;
     }
 
-    private Optional<Offer> cheapest(Appliance appliance, Zone zone) {
+    private Optional<Offer> cheapest(Appliance appliance, Zone zone, PlanScope scope) {
         if (zone.equation() == FlowEquation.LOW) {
-            return laid(appliance, zone, zone, PlanZones.budget(appliance, zone), Optional.empty());
+            return laid(appliance, new Stretch(zone, zone, scope), PlanZones.budget(appliance, zone), Optional.empty());
         }
         var low = PlanZones.behindNewRegulator(layout, rules);
         var load = layout.load(appliance);
@@ -68,17 +71,21 @@ final class OwnLines {
         }
         var cents = PlanMoney.positive("price of a line regulator", priced.get(), prices.currency());
         var needs = PlanZones.regulatorBudget(zone, rules.lineOutlet());
-        var high = laid(appliance, zone, zone, needs, Optional.of(new Regulator(false, cents)));
+        var high = laid(appliance, new Stretch(zone, zone, scope), needs, Optional.of(new Regulator(false, cents)));
         var start = needs < 0
                 ? Optional.<Offer>empty()
-                : laid(appliance, low, zone, PlanZones.budget(appliance, low), Optional.of(new Regulator(true, cents)));
+                : laid(
+                        appliance,
+                        new Stretch(low, zone, scope),
+                        PlanZones.budget(appliance, low),
+                        Optional.of(new Regulator(true, cents)));
         return java.util.stream.Stream.of(high, start)
                 .flatMap(Optional::stream)
                 .min(Comparator.comparingLong(Offer::cents));
     }
 
-    private Optional<Offer> laid(
-            Appliance appliance, Zone zone, Zone source, double budget, Optional<Regulator> regulator) {
+    private Optional<Offer> laid(Appliance appliance, Stretch stretch, double budget, Optional<Regulator> regulator) {
+        var zone = stretch.zone();
         var told = pipeAt(appliance);
         var route = route(appliance);
         var load = layout.load(appliance);
@@ -87,8 +94,10 @@ final class OwnLines {
             return Optional.empty();
         }
         // Behind a regulator at the start of the line the valve's loss is the regulator's matter.
-        var left = zone.equals(source) ? budget - PlanZones.valveLoss(zone, rules) : budget;
-        return choices.carrying(choices.along(route, told, zone), zone, load.cubicFeetPerHour()).stream()
+        var left = zone.equals(stretch.source()) ? budget - PlanZones.valveLoss(zone, rules) : budget;
+        return choices
+                .carrying(choices.along(route, told, zone, stretch.scope()), zone, load.cubicFeetPerHour())
+                .stream()
                 .filter(priced -> priced.loss() <= left + State.HAIR)
                 .findFirst()
                 .map(priced -> new Offer(

@@ -3,7 +3,9 @@ package fairflame.gas;
 import fairflame.Refusal;
 import fairflame.quantity.Length;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The pipes that may lie on a stretch, with price, loss and the load that the tables allow. */
 final class PipeChoices {
@@ -12,15 +14,15 @@ final class PipeChoices {
     private final PressureLoss loss;
     private final PipePrices prices;
     private final PlanRules rules;
-    private final PlanScope scope;
+    private final Map<Asked, Double> limits = new HashMap<>();
+    private final Map<String, List<Offered>> offered = new HashMap<>();
 
-    PipeChoices(GasTables tables, Gas gas, PipePrices prices, PlanRules rules, PlanScope scope) {
+    PipeChoices(GasTables tables, Gas gas, PipePrices prices, PlanRules rules) {
         this.tables = tables;
         this.gas = gas;
         this.loss = new PressureLoss(tables, gas);
         this.prices = prices;
         this.rules = rules;
-        this.scope = scope;
     }
 
     /**
@@ -31,45 +33,62 @@ final class PipeChoices {
      */
     record Choice(Pipe pipe, Length equivalent, long cents, double limit, boolean laid) {}
 
+    /** A pipe that a rule of the place lets lie on a route, with its price. */
+    private record Offered(Pipe pipe, Route route, Length equivalent, long cents) {}
+
     /** What may lie where a segment lies: its own pipe, or another. */
-    List<Choice> on(Segment segment, Zone zone, Length longest, boolean raised) {
+    List<Choice> on(Segment segment, Zone zone, Length longest, PlanScope scope) {
         var choices = new ArrayList<Choice>();
         if (!mayStand(segment.route().place(), zone)) {
             return choices;
         }
         var keep = segment.pipe();
-        var keepLimit = raised ? tableLimit(keep, zone, longest) : Double.POSITIVE_INFINITY;
         if (carriesAtAll(keep, zone)) {
-            choices.add(new Choice(keep, segment.equivalent(tables), 0, keepLimit, false));
+            // Pipe that is put under a higher pressure has to meet the table like new pipe.
+            var raised = scope.raised() && zone.equation() == FlowEquation.HIGH;
+            var limit = raised ? tableLimit(keep, zone, longest) : Double.POSITIVE_INFINITY;
+            choices.add(new Choice(keep, segment.equivalent(tables), 0, limit, false));
         }
-        for (var pipe : prices.offers()) {
-            if (!pipe.equals(keep)) {
-                add(choices, pipe, segment.route().in(tables, keep, pipe), zone, longest);
+        for (var offer : offered.computeIfAbsent(segment.id(), id -> offered(segment.route(), keep))) {
+            if (!offer.pipe().equals(keep) && usable(offer, zone, scope)) {
+                choices.add(choice(offer, zone, longest));
             }
         }
         return choices;
     }
 
     /** What may be laid on a new route; its own length is the one that tables are entered with. */
-    List<Choice> along(Route route, Pipe told, Zone zone) {
+    List<Choice> along(Route route, Pipe told, Zone zone, PlanScope scope) {
         var choices = new ArrayList<Choice>();
         if (mayStand(route.place(), zone)) {
-            for (var pipe : prices.offers()) {
-                var way = route.in(tables, told, pipe);
-                add(choices, pipe, way, zone, way.forSizing(tables, pipe));
+            for (var offer : offered(route, told)) {
+                if (usable(offer, zone, scope)) {
+                    choices.add(choice(offer, zone, offer.route().forSizing(tables, offer.pipe())));
+                }
             }
         }
         return choices;
     }
 
-    private void add(List<Choice> choices, Pipe pipe, Route route, Zone zone, Length longest) {
-        tables.known(pipe);
-        if (scope.materials().contains(pipe.material())
-                && rules.allows(pipe, route.place())
-                && carriesAtAll(pipe, zone)) {
-            var limit = newLimit(pipe, zone, longest);
-            choices.add(new Choice(pipe, route.equivalent(tables, pipe), price(pipe, route), limit, true));
+    private List<Offered> offered(Route route, Pipe told) {
+        var found = new ArrayList<Offered>();
+        for (var pipe : prices.offers()) {
+            tables.known(pipe);
+            if (rules.allows(pipe, route.place())) {
+                var way = route.in(tables, told, pipe);
+                found.add(new Offered(pipe, way, way.equivalent(tables, pipe), price(pipe, way)));
+            }
         }
+        return found;
+    }
+
+    private static boolean usable(Offered offer, Zone zone, PlanScope scope) {
+        return scope.materials().contains(offer.pipe().material()) && carriesAtAll(offer.pipe(), zone);
+    }
+
+    private Choice choice(Offered offer, Zone zone, Length longest) {
+        var limit = newLimit(offer.pipe(), zone, longest);
+        return new Choice(offer.pipe(), offer.equivalent(), offer.cents(), limit, true);
     }
 
     private long price(Pipe pipe, Route route) {
@@ -94,8 +113,15 @@ final class PipeChoices {
     }
 
     private double tableLimit(Pipe pipe, Zone zone, Length longest) {
+        return limits.computeIfAbsent(new Asked(pipe, zone, longest), this::lookUp);
+    }
+
+    private record Asked(Pipe pipe, Zone zone, Length longest) {}
+
+    private double lookUp(Asked asked) {
         try {
-            var run = new Run(gas, pipe, longest, zone.supply(), zone.allowed());
+            var zone = asked.zone();
+            var run = new Run(gas, asked.pipe(), asked.longest(), zone.supply(), zone.allowed());
             return Capacity.forSizing(tables, run).flow().cubicFeetPerHour() * (1 + 1e-9);
         } catch (Refusal noTable) {
             return 0;

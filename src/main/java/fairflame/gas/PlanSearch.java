@@ -27,7 +27,6 @@ final class PlanSearch {
     private final Map<String, OwnLines.Offer> own;
     private final Map<Zone, Map<String, Front>> before = new HashMap<>();
     private final Map<String, Zone> feeding = new HashMap<>();
-    private final long limit;
     private long states;
 
     PlanSearch(
@@ -37,24 +36,23 @@ final class PlanSearch {
             PlanRules rules,
             PlanScope scope,
             PlanLengths lengths,
-            long limit) {
+            PipeChoices choices) {
         this.tables = tables;
         this.layout = layout;
         this.prices = prices;
         this.rules = rules;
         this.scope = scope;
         this.tree = lengths.tree();
-        this.choices = new PipeChoices(tables, layout.gas(), prices, rules, scope);
+        this.choices = choices;
         this.zones = lengths.zones();
         this.longest = lengths.longest();
         this.source = PlanZones.source(layout, rules, scope);
         this.low = PlanZones.behindNewRegulator(layout, rules);
         this.own = new OwnLines(tables, layout, prices, rules, choices).from(source, scope);
-        this.limit = limit;
         layout.segments().forEach(segment -> feeding.put(segment.to(), zone(segment.id())));
     }
 
-    /** The cheapest way to settle everything; empty when there is none within the limit. */
+    /** The cheapest way to settle everything; empty when there is none. */
     Optional<State> cheapest() {
         for (var segment : tree.upstream()) {
             for (var zone : zonesAt(segment)) {
@@ -107,10 +105,10 @@ final class PlanSearch {
     private Front at(String node, Zone zone) {
         var front = Front.NOTHING;
         for (var appliance : tree.standing(node)) {
-            front = front.and(Front.of(ways(appliance, zone)), limit);
+            front = front.and(Front.of(ways(appliance, zone)));
         }
         for (var segment : tree.leaving(node)) {
-            front = front.and(settled(segment, zone), limit);
+            front = front.and(settled(segment, zone));
         }
         return front;
     }
@@ -194,7 +192,7 @@ final class PlanSearch {
 
     /** Every state at the end of a segment, through every pipe that may lie there. */
     private List<State> through(Segment segment, Zone zone) {
-        var options = choices.on(segment, zone, length(segment), scope.raised());
+        var options = choices.on(segment, zone, length(segment), scope);
         var passed = new ArrayList<State>();
         var efficient = new HashMap<Double, List<PipeChoices.Priced>>();
         for (var state : at(segment.to(), zone).states()) {
@@ -235,8 +233,6 @@ final class PlanSearch {
             budget -= PlanZones.valveLoss(zone, rules);
             trace = trace.and(State.Decision.valve(segment.id(), state.load(), price));
         }
-        return budget < -State.HAIR || cents > limit
-                ? Optional.empty()
-                : Optional.of(new State(cents, state.load(), budget, trace));
+        return budget < -State.HAIR ? Optional.empty() : Optional.of(new State(cents, state.load(), budget, trace));
     }
 }

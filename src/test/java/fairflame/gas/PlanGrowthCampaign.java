@@ -9,9 +9,9 @@ import org.junit.jupiter.api.Test;
 class PlanGrowthCampaign {
     @Test
     void measures() {
-        for (var size : new int[] {12, 12, 25, 50, 100, 200, 350, 500}) {
+        for (var size : new int[] {12, 12, 12, 12, 25, 50, 100, 200, 350, 500}) {
             for (int seed = 0; seed < 3; seed++) {
-                var layout = new RandomSites(seed).tree(size, 30);
+                var layout = new RandomSites(seed).broad(size, 30);
                 var prices = MadeUpPrices.of(Material.STEEL_SCHEDULE_40, Material.COPPER_L);
                 var rules =
                         PlanRules.cautious(layout).raising(Pressure.ofPsi(2)).regulatedTo(Pressure.ofInchesWater(7));

@@ -22,13 +22,22 @@ final class RandomSites {
         random = new Random(seed);
     }
 
-    /** A tree of so many steel segments; every dead end and some inner nodes have an appliance. */
+    /** A broad tree: each segment leaves any node that is there, as in a large house or a small hotel. */
+    Layout broad(int count, double longest) {
+        return grown(count, longest, Integer.MAX_VALUE);
+    }
+
+    /** A deep tree of so many steel segments; every dead end and some inner nodes have an appliance. */
     Layout tree(int count, double longest) {
+        // Mostly near the last nodes, so that runs of some depth come about.
+        return grown(count, longest, 4);
+    }
+
+    private Layout grown(int count, double longest, int near) {
         var segments = new ArrayList<Segment>();
         var nodes = new ArrayList<>(List.of("m"));
         for (int i = 0; i < count; i++) {
-            // Mostly near the last nodes, so that runs of some depth come about.
-            var from = nodes.get(Math.max(0, nodes.size() - 1 - random.nextInt(4)));
+            var from = nodes.get(nodes.size() - 1 - random.nextInt(Math.min(near, nodes.size())));
             var feet = 1 + random.nextInt((int) longest);
             var fittings =
                     random.nextInt(3) == 0 ? Fittings.none() : Fittings.counted(Map.of("ell-90", random.nextInt(7)));
