@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import fairflame.Refusal;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Each refusal of a broken folder: one thing is changed in the sample, and the message names it. */
 class ShopFilesTest {
@@ -333,6 +335,64 @@ class ShopFilesTest {
             assertThat(refusal.getMessage()).contains(told).doesNotContain("\n");
             assertThat(refusal.allowed()).isNotBlank();
         });
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "# nothing but a remark\n",
+                "---\n",
+                "null\n",
+                "word\n",
+                "a: 1\n---\nb: 2\n",
+                "? [a, b]\n: c\n",
+                "a: &x [*x]\n",
+                "a: *nobody\n",
+                "\ta: 1\n",
+                "%YAML 9\n---\na: 1\n",
+                "a: !!java.net.URL [x]\n",
+                "currency: 12\n",
+                "\"unclosed\n"
+            })
+    void oddYamlIsRefusedAndNeverBreaksTheProgram(String text) {
+        for (var file : SampleFolder.files().keySet()) {
+            if (file.endsWith(".yaml")) {
+                var files = SampleFolder.files();
+                files.put(file, text);
+
+                assertThatThrownBy(() -> ShopFiles.parse(files))
+                        .as(file)
+                        .isInstanceOf(Refusal.class)
+                        .hasMessageContaining(file);
+            }
+        }
+    }
+
+    @Test
+    void deepNestingIsRefusedAndNeverBreaksTheProgram() {
+        var files = SampleFolder.files();
+        files.put("rates.yaml", "hourly: " + "[".repeat(50_000));
+
+        assertThatThrownBy(() -> ShopFiles.parse(files)).isInstanceOf(Refusal.class);
+    }
+
+    @Test
+    void aTextCutOffAnywhereIsReadOrRefused() {
+        var random = new Random(11);
+        for (var file : SampleFolder.files().keySet()) {
+            for (int i = 0; i < 6; i++) {
+                var files = SampleFolder.files();
+                var cut = random.nextInt(files.get(file).length());
+                files.computeIfPresent(file, (name, text) -> text.substring(0, cut));
+                try {
+                    ShopFiles.parse(files);
+                } catch (Refusal refusal) {
+                    assertThat(refusal.getMessage()).doesNotContain("\n");
+                } catch (RuntimeException e) {
+                    throw new AssertionError("seed 11: " + file + " cut at " + cut, e);
+                }
+            }
+        }
     }
 
     @Test
