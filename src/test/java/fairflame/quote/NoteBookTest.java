@@ -170,4 +170,17 @@ class NoteBookTest {
                 .hasMessageContaining("{c}")
                 .hasMessageContaining("[a]");
     }
+
+    @Test
+    void theBoxComesFirstWhateverTheOrderOfTheFile() {
+        var plainFirst = NoteBook.parse("""
+                notes:
+                  - {id: N-A, boxed: false, when: [always], text: a, source: demo}
+                  - {id: N-B, boxed: true, when: [always], text: b, source: demo}
+                  - {id: N-C, boxed: false, when: [cancel-right], text: c, source: demo}
+                """);
+        var notes = plainFirst.of(facts(Duties.NONE, Set.of(), Set.of(), DemoShop.R03), WORDS);
+        assertThat(notes).extracting(Note::rule).containsExactly("N-B", "N-A", "N-C");
+        assertThat(notes.get(2).because()).isEqualTo("right to cancel in Demo City");
+    }
 }

@@ -407,4 +407,25 @@ class PricingTest {
                 .extracting(Basis::what)
                 .containsExactly("task", "quantity", "catalog row", "price ladder", "arithmetic", "tax rule");
     }
+
+    @Test
+    void aLabourLineNamesTheTasksItRestsOn() {
+        var labour = only(price(DemoScopes.BOTH, NEAR), LineKind.LABOUR);
+        assertThat(labour.basis())
+                .extracting(Basis::what)
+                .containsExactly(
+                        "task",
+                        "standard time",
+                        "access step",
+                        "access step",
+                        "access step",
+                        "access step",
+                        "rounding",
+                        "rate",
+                        "arithmetic",
+                        "tax rule");
+        assertThat(labour.quantity()).isEqualTo(dec("1.35"));
+        assertThat(only(price(DemoScopes.LARGER_LINE, NEAR), LineKind.LABOUR).quantity())
+                .isEqualTo(dec("13.70"));
+    }
 }

@@ -85,6 +85,10 @@ class StopWorkSheetsTest {
         assertThatThrownBy(() -> Cautions.parse(broken))
                 .isInstanceOf(Refusal.Unknown.class)
                 .hasMessageStartingWith("cautions.yaml");
+        var reasonless = DemoQuotes.template("cautions.yaml").replace("{reason}", "{why}");
+        assertThatThrownBy(() -> Cautions.parse(reasonless))
+                .isInstanceOf(Refusal.Unknown.class)
+                .hasMessageContaining("{why}");
         assertThatThrownBy(() -> new Cautions.StopWork("x", " ", List.of("a"), List.of()))
                 .isInstanceOf(Refusal.Missing.class);
         assertThatThrownBy(() -> new Cautions.StopWork("x", "y", List.of(), List.of()))
