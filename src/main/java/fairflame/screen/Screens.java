@@ -1,13 +1,8 @@
 package fairflame.screen;
 
-import fairflame.Refusal;
 import fairflame.screen.look.Fonts;
-import fairflame.visit.Library;
-import fairflame.visit.Sources;
-import fairflame.visit.Workplace;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import javafx.application.Platform;
 import javafx.stage.Stage;
@@ -17,25 +12,23 @@ public final class Screens {
     private Screens() {}
 
     /**
-     * Opens the window on a shop's folder and returns when it is closed. The shop's files are read while the toolkit
-     * starts.
+     * Opens the window on a shop's folder and returns when it is closed. The window is shown first, then the shop's
+     * files are read beside it. A folder or file that cannot be used is told in the window.
      *
-     * @param folder database and papers of the shop; made when it is not there
-     * @param sources the shop's own files; samples where none are given, and then marked as demo
+     * @param folder database and papers of the shop, and its own files once it was begun; made when it is not there
      * @param who the person at the screen, as the journal names them
-     * @throws Refusal when the folder or the files cannot be used; nothing is shown then
      */
-    public static void open(Path folder, Sources sources, Clock clock, String who) {
-        var shop = CompletableFuture.supplyAsync(() -> Workplace.open(folder, Library.load(sources), clock, who));
+    public static void open(Path folder, Clock clock, String who) {
+        var opening = new ShopDoor(folder, clock, who);
         var closed = new CountDownLatch(1);
         Platform.startup(() -> {
             Fonts.load();
             var stage = new Stage();
             stage.setOnHidden(event -> closed.countDown());
-            new Window(stage, sources.catalog().isEmpty()).show(shop);
+            new Window(stage, opening).show();
         });
         await(closed);
-        shop.thenAccept(Workplace::close);
+        opening.close();
         Platform.exit();
     }
 

@@ -16,6 +16,9 @@ import fairflame.screen.look.Look;
 import fairflame.screen.look.Words;
 import fairflame.screen.stock.StockModel;
 import fairflame.screen.stock.StockView;
+import fairflame.visit.OwnShop;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
@@ -30,13 +33,17 @@ public final class Shell extends StackPane {
 
     private final ShellModel model;
     private final Look look;
+    private final Consumer<OwnShop.Details> begin;
     private final Ties ties = new Ties();
     private Veil veil = new Veil(new StackPane());
     private Words words;
     private Runnable closeView = () -> {};
+    private boolean withCustomer;
 
-    public Shell(ShellModel model, Look look) {
+    /** A shell; {@code begin} starts a shop of one's own with these details. */
+    public Shell(ShellModel model, Look look, Consumer<OwnShop.Details> begin) {
         this.model = model;
+        this.begin = begin;
         this.look = look;
         this.words = Words.in(model.language().get());
         getStyleClass().add("desk");
@@ -55,7 +62,7 @@ public final class Shell extends StackPane {
         for (int i = 0; i < places.length; i++) {
             var place = places[i];
             scene.getAccelerators().put(new KeyCodeCombination(KeyCode.valueOf("F" + (i + 1))), () -> {
-                if (!veil.covered() && canGo(place)) {
+                if (free() && canGo(place)) {
                     model.place().set(place);
                 }
             });
@@ -77,6 +84,11 @@ public final class Shell extends StackPane {
         });
     }
 
+    /** Whether keys may lead anywhere: not while a sheet asks, and never away from the customer's page. */
+    private boolean free() {
+        return !withCustomer && !veil.covered();
+    }
+
     private boolean canGo(Place place) {
         return place == Place.LEDGER
                 || place == Place.STOCK
@@ -84,6 +96,7 @@ public final class Shell extends StackPane {
     }
 
     private void show() {
+        withCustomer = false;
         model.refresh();
         closeView.run();
         closeView = () -> {};
@@ -140,9 +153,21 @@ public final class Shell extends StackPane {
     private LedgerView ledger() {
         var open = new LedgerModel(model.work());
         model.bench().get().ifPresent(bench -> open.visit().set(bench.draft().get("id")));
-        var view = new LedgerView(open, words, look, new LedgerView.Ways(model::start, model::open));
+        var view = new LedgerView(
+                open,
+                words,
+                look,
+                new LedgerView.Ways(
+                        model::start,
+                        model::open,
+                        model.work().demo() ? Optional.of(this::ownShop) : Optional.empty()));
         closeView = view::close;
         return view;
+    }
+
+    /** Asks who the shop is and begins it. */
+    private void ownShop() {
+        veil.lay(new OwnShopSheet(words, begin, veil::lift), SHEET);
     }
 
     private void printStop(BenchModel bench) {
@@ -161,6 +186,7 @@ public final class Shell extends StackPane {
                         model.language().get());
                 closeView.run();
                 closeView = () -> {};
+                withCustomer = true;
                 var holder = new StackPane();
                 veil = new Veil(holder);
                 holder.getChildren().add(new HandoverView(page, words, look.em(), veil, signed -> {}, this::show));

@@ -5,7 +5,7 @@ import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Look;
 import fairflame.screen.look.Theme;
 import fairflame.screen.look.Words;
-import fairflame.visit.Workplace;
+import fairflame.visit.OwnShop;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import javafx.application.Platform;
@@ -23,17 +23,17 @@ final class Window {
     private static final double LEAST_HEIGHT = 640;
 
     private final Stage stage;
-    private final boolean demo;
+    private final ShopDoor door;
     private final Look look = new Look();
     private final StackPane root = new StackPane();
 
-    Window(Stage stage, boolean demo) {
+    Window(Stage stage, ShopDoor door) {
         this.stage = stage;
-        this.demo = demo;
+        this.door = door;
     }
 
     /** Shows the window, then the shop in it. */
-    void show(CompletableFuture<Workplace> shop) {
+    void show() {
         var words = Words.in(Words.LANGUAGES.get(0));
         var opening =
                 new VBox(12, Texts.line(words.say("app.name"), "huge"), Texts.line(words.say("app.opening"), "slate"));
@@ -46,18 +46,26 @@ final class Window {
         stage.setMinHeight(LEAST_HEIGHT);
         stage.setScene(scene);
         stage.show();
-        shop.whenComplete((workplace, failure) -> Platform.runLater(() -> {
+        await(scene, door.open());
+    }
+
+    private void await(Scene scene, CompletableFuture<WorkplaceScreens> shop) {
+        shop.whenComplete((work, failure) -> Platform.runLater(() -> {
             if (failure == null) {
-                fill(scene, new WorkplaceScreens(workplace, demo));
+                fill(scene, work);
             } else {
                 refuse(failure instanceof CompletionException wrapped ? wrapped.getCause() : failure);
             }
         }));
     }
 
+    private void begin(Scene scene, OwnShop.Details details) {
+        await(scene, door.begin(details));
+    }
+
     private void fill(Scene scene, ScreenWork work) {
         restore(work);
-        var shell = new Shell(new ShellModel(work), look);
+        var shell = new Shell(new ShellModel(work), look, details -> begin(scene, details));
         shell.keys(scene);
         root.getChildren().setAll(shell);
         stage.setOnHiding(event -> remember(work));

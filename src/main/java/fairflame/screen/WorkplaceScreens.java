@@ -55,6 +55,11 @@ public final class WorkplaceScreens implements ScreenWork {
         this.ledger = new LedgerRows(workplace, drafts);
     }
 
+    /** Lets go of the shop's folder. */
+    void close() {
+        workplace.close();
+    }
+
     @Override
     public Knowledge knowledge() {
         return workplace.library().knowledge();

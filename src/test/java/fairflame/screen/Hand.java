@@ -33,7 +33,7 @@ final class Hand implements AutoCloseable {
         var built = Toolkit.on(() -> {
             var look = new Look();
             look.theme().set(theme);
-            var shell = new Shell(model, look);
+            var shell = new Shell(model, look, details -> {});
             var fresh = new Scene(shell, width, height);
             look.dress(fresh);
             shell.keys(fresh);
@@ -138,6 +138,13 @@ final class Hand implements AutoCloseable {
                 node.appendText(letter);
             }
         });
+        Toolkit.settle();
+        return this;
+    }
+
+    /** Strikes a key. */
+    Hand key(javafx.scene.input.KeyCode code) {
+        robot.push(code);
         Toolkit.settle();
         return this;
     }

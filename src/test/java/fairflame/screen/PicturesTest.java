@@ -63,7 +63,7 @@ class PicturesTest {
         var look = new Look();
         look.theme().set(frame.theme());
         look.textPercent(frame.text());
-        var scene = new Scene(new Shell(model, look), frame.width(), frame.height());
+        var scene = new Scene(new Shell(model, look, details -> {}), frame.width(), frame.height());
         look.dress(scene);
         see(scene, frame, "ledger");
         model.start();

@@ -6,6 +6,7 @@ import fairflame.screen.ledger.LedgerWork;
 import fairflame.screen.look.Theme;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import javafx.scene.input.KeyCode;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -53,7 +54,11 @@ class WholeVisitTest {
             hand.press("copy-folder").press("copy-mail");
             assertThat(folder).isDirectoryContaining(file -> file.toString().endsWith("-copy.pdf"));
             assertThat(folder).isDirectoryContaining(file -> file.toString().endsWith("-copy.eml"));
-            hand.press("handover-back").type("pin", "1111").press("pin-open");
+            hand.key(KeyCode.F1).key(KeyCode.F4);
+            assertThat(hand.has("handover-back"))
+                    .as("no key leads away from the customer's page")
+                    .isTrue();
+            hand.press("handover-back").look("visit-1-pin").type("pin", "1111").press("pin-open");
             assertThat(hand.has("pin-open")).as("wrong digits keep the page").isTrue();
             hand.type("pin", "2468").press("pin-open");
             bill(hand, visit);

@@ -1,19 +1,26 @@
 package fairflame.screen.kit;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 
 /** Everything else lies in the dark while one sheet asks for an answer. */
 public final class Veil extends StackPane {
     private final StackPane below = new StackPane();
-    private final Deque<StackPane> sheets = new ArrayDeque<>();
+    private final Deque<VBox> sheets = new ArrayDeque<>();
 
     public Veil(Node content) {
         below.getChildren().add(content);
@@ -39,18 +46,41 @@ public final class Veil extends StackPane {
     }
 
     private void cover(Region sheet, double maxWidth, boolean lifts) {
-        var dark = new StackPane(sheet);
+        // A box gives the sheet the height it wants, and less where the window has less.
+        var dark = new VBox(sheet);
         dark.getStyleClass().add("veil");
+        dark.setAlignment(Pos.CENTER);
         dark.setPadding(new Insets(16));
         dark.setUserData(lifts ? "lifts" : null);
-        StackPane.setAlignment(sheet, Pos.CENTER);
         sheet.setMaxWidth(maxWidth);
-        sheet.setMaxHeight(Region.USE_PREF_SIZE);
-        sheet.maxHeightProperty().bind(heightProperty().subtract(32));
+        sheet.setMinHeight(0);
         sheets.push(dark);
         getChildren().add(dark);
         below.setDisable(true);
-        sheet.requestFocus();
+        first(sheet).ifPresent(Node::requestFocus);
+    }
+
+    /** Where typing begins: the first field of a sheet, else its first key. */
+    private static Optional<Node> first(Parent sheet) {
+        var keys = new ArrayList<Node>();
+        var fields = new ArrayList<Node>();
+        collect(sheet, keys, fields);
+        return fields.stream().findFirst().or(() -> keys.stream().findFirst());
+    }
+
+    private static void collect(Parent parent, List<Node> keys, List<Node> fields) {
+        for (var child : parent.getChildrenUnmodifiable()) {
+            if (child instanceof TextInputControl) {
+                fields.add(child);
+            } else if (child.isFocusTraversable() && !(child instanceof ScrollPane)) {
+                keys.add(child);
+            }
+            if (child instanceof ScrollPane scroll && scroll.getContent() instanceof Parent content) {
+                collect(content, keys, fields);
+            } else if (child instanceof Parent inner) {
+                collect(inner, keys, fields);
+            }
+        }
     }
 
     /** Takes the topmost sheet away. */

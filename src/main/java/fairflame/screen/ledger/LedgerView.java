@@ -8,6 +8,7 @@ import fairflame.screen.look.Look;
 import fairflame.screen.look.Words;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
@@ -27,8 +28,12 @@ public final class LedgerView extends StackPane {
     private final Leaves leaves;
     private final Ties ties = new Ties();
 
-    /** What leads away from the ledger. */
-    public record Ways(Runnable newVisit, java.util.function.Consumer<String> bench) {}
+    /**
+     * What leads away from the ledger.
+     *
+     * @param ownShop begins a shop of one's own; empty where one was begun
+     */
+    public record Ways(Runnable newVisit, java.util.function.Consumer<String> bench, Optional<Runnable> ownShop) {}
 
     public LedgerView(LedgerModel model, Words words, Look look, Ways ways) {
         this.model = model;
@@ -113,13 +118,28 @@ public final class LedgerView extends StackPane {
         return entry.visit().equals(model.visit().get()) ? press.styled("chosen") : press;
     }
 
+    /** What stands here before a visit is chosen; in the demo shop also what it is and how to leave it. */
+    private VBox beginning() {
+        var box = Texts.column(14);
+        ways.ownShop().ifPresent(own -> {
+            var begin = Texts.button(words.say("own.begin"), own);
+            begin.setId("own-shop");
+            box.getChildren()
+                    .addAll(
+                            Texts.words(words.say("own.welcome"), "heading"),
+                            Texts.words(words.say("own.demo")),
+                            begin);
+        });
+        box.getChildren().add(Texts.words(words.say("ledger.choose"), "slate"));
+        box.setPadding(new Insets(24));
+        return box;
+    }
+
     private void open() {
         file.getChildren().clear();
         var open = model.file().get();
         if (open.isEmpty()) {
-            var empty = Texts.column(12, Texts.words(words.say("ledger.choose"), "slate"));
-            empty.setPadding(new Insets(24));
-            file.getChildren().add(empty);
+            file.getChildren().add(beginning());
         } else {
             file.getChildren().add(new FileSheet(model, open.get(), words, ways.bench()));
         }
