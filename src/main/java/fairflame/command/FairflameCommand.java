@@ -31,7 +31,24 @@ import picocli.CommandLine.Spec;
             SignCommand.class,
             InvoiceCommand.class,
             PayCommand.class,
-            VerifyCommand.class
+            VerifyCommand.class,
+            CatalogCommand.class,
+            PermitCommand.class,
+            CalendarCommand.class,
+            OrderCommand.class,
+            LedgerCommands.AgeingList.class,
+            LedgerCommands.StatementOf.class,
+            LedgerCommands.Refund.class,
+            LedgerCommands.WriteOff.class,
+            LedgerCommands.Journal.class,
+            LedgerCommands.Ubl.class,
+            LedgerCommands.Report.class,
+            HoursCommand.class,
+            PacketCommand.class,
+            DataCommands.Export.class,
+            DataCommands.Import.class,
+            DataCommands.Backup.class,
+            DataCommands.Restore.class
         })
 final class FairflameCommand implements Callable<Integer> {
     @Spec

@@ -5,6 +5,7 @@ import fairflame.catalog.Shop;
 import fairflame.document.OrderSheetPdf;
 import fairflame.document.OrderSheetXlsx;
 import fairflame.document.page.PageFormat;
+import fairflame.invoice.Invoice;
 import fairflame.invoice.order.OrderSheet;
 import fairflame.invoice.order.PartNeeded;
 import fairflame.invoice.order.PartsOrder;
@@ -31,6 +32,7 @@ public final class Ordering {
 
     private static List<OrderSheet> sheets(Records records, Shop shop) {
         var needed = Signed.all(records).stream()
+                .filter(agreed -> !finished(records, agreed.signed().quote().number()))
                 .flatMap(agreed -> PartsOrder.needed(agreed).stream())
                 .toList();
         var ordered = records.registers().orders().all().stream()
@@ -38,6 +40,11 @@ public final class Ordering {
                 .toList();
         // Quotes keep the parts they were made with, those that were superseded since among them.
         return PartsOrder.sheets(shop, needed, ordered);
+    }
+
+    /** Work that was invoiced as complete has its parts. */
+    private static boolean finished(Records records, String quote) {
+        return records.invoices().ofQuote(quote).stream().anyMatch(Invoice::complete);
     }
 
     /** Marks everything from one supplier as ordered and writes the order as PDF and spreadsheet. */

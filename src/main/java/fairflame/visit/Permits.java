@@ -14,6 +14,7 @@ import fairflame.invoice.permit.Due;
 import fairflame.invoice.permit.DueList;
 import fairflame.invoice.permit.GasWork;
 import fairflame.invoice.permit.Permit;
+import fairflame.invoice.permit.PermitState;
 import fairflame.invoice.permit.PermitStep;
 import fairflame.invoice.permit.Waiver;
 import fairflame.store.Records;
@@ -27,6 +28,7 @@ import java.util.Optional;
 /** The register of permits, inspections and licensed gas work of signed quotes, and what is due. */
 public final class Permits {
     private static final String CALENDAR = "due.ics";
+    private static final String NOT_REQUIRED = "not required:";
 
     private final Workplace workplace;
 
@@ -76,14 +78,31 @@ public final class Permits {
 
     private static Permit permit(Records records, SignedRevision signed) {
         var quote = signed.quote();
-        return records.registers()
-                .permits()
-                .find(Signed.key(signed))
-                .orElseGet(() -> Permit.needed(
-                        quote.number(),
-                        quote.revision(),
-                        quote.place(),
-                        signed.signature().at().toLocalDate()));
+        return records.registers().permits().find(Signed.key(signed)).orElseGet(() -> {
+            var day = signed.signature().at().toLocalDate();
+            var needed = Permit.needed(quote.number(), quote.revision(), quote.place(), day);
+            return records.completionRecords()
+                    .latest(quote.number(), quote.revision())
+                    .map(known -> reported(needed, known.permitNumber().strip()))
+                    .orElse(needed);
+        });
+    }
+
+    /** A permit of which only the record of the finished work tells. */
+    private static Permit reported(Permit needed, String told) {
+        var day = needed.opened();
+        var by = "record of the finished work";
+        if (told.isEmpty()) {
+            return needed;
+        }
+        if (told.startsWith(NOT_REQUIRED)) {
+            var words = told.substring(NOT_REQUIRED.length()).strip();
+            return words.isEmpty()
+                    ? needed
+                    : needed.after(new PermitStep(day, PermitState.NOT_NEEDED, by, "", Optional.empty(), words));
+        }
+        return needed.after(new PermitStep(day, PermitState.APPLIED, by, "", Optional.empty(), ""))
+                .after(new PermitStep(day, PermitState.ISSUED, by, told, Optional.empty(), ""));
     }
 
     /** Takes the next step of a permit. */
