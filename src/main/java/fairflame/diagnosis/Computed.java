@@ -36,6 +36,16 @@ enum Computed {
             "line-volts",
             List.of("line-volts-pump-start", "line-rating"),
             Computed::lineShare),
+    /** Leak to ground that the recorded minimum implies, by Ohm's law. */
+    IMPLIED_LEAK(
+            "implied-leak",
+            Dimension.RESISTANCE,
+            "transformer-low",
+            List.of("transformer-idle", "valve-low", "contact-high-limit", "contact-outlet"),
+            LeakReadings::leak),
+    /** What the valve would keep if nothing leaked, by Ohm's law. */
+    VALVE_WITHOUT_LEAK(
+            "valve-without-leak", Dimension.VOLTAGE, "transformer-low", List.of("valve-low"), LeakReadings::withoutLeak),
     /** Filter pressure above the clean mark. */
     FILTER_EXCESS(
             "filter-excess",
