@@ -6,52 +6,57 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** A number worked out from several readings, named {@code computed.rise} and so on in a rule. */
 enum Computed {
     /** Temperature rise of the water: read as one number, else outlet less inlet. */
-    RISE("rise", Dimension.TEMPERATURE_RISE, "water-rise", List.of("water-out", "water-in"), Computed::rise),
+    RISE("rise", Dimension.TEMPERATURE_RISE, List.of("water-rise"), List.of("water-out", "water-in"), Computed::rise),
     /** Clocked input as a share of the plate's, reduced for altitude. */
     INPUT_SHARE(
             "input-share",
             Dimension.SHARE,
-            "clocked-input",
+            List.of("clocked-input"),
             List.of("clocked-flow", "clock-volume", "clock-seconds", "heating-value", "altitude"),
             facts -> FiringRate.of(facts).share().map(share -> new Amount(share.doubleValue(), Dimension.SHARE))),
     /** How far the input by water lies from the clocked one, percent, without a sign. */
     INPUT_APART(
             "input-apart",
             Dimension.SHARE,
-            "water-flow",
+            List.of("clocked-input", "water-flow"),
             List.of(),
             facts -> FiringRate.of(facts).apart().map(gap -> new Amount(Math.abs(gap.doubleValue()), Dimension.SHARE))),
     /** Sum of all appliances on the meter as a share of what the meter is rated for. */
-    METER_LOAD("meter-load", Dimension.SHARE, "meter-rating", List.of("load-sum"), Computed::meterLoad),
-    /** Line voltage as a share of the rated one. */
+    METER_LOAD("meter-load", Dimension.SHARE, List.of("meter-rating", "load-sum"), List.of(), Computed::meterLoad),
+    /** Lowest line voltage read as a share of the rated one. */
     LINE_SHARE(
             "line-share",
             Dimension.SHARE,
-            "line-volts",
+            List.of("line-volts"),
             List.of("line-volts-pump-start", "line-rating"),
             Computed::lineShare),
     /** Leak to ground that the recorded minimum implies, by Ohm's law. */
     IMPLIED_LEAK(
             "implied-leak",
             Dimension.RESISTANCE,
-            "transformer-low",
-            List.of("transformer-idle", "valve-low", "contact-high-limit", "contact-outlet"),
+            List.of("transformer-idle", "transformer-low", "valve-low", "contact-high-limit", "contact-outlet"),
+            List.of(),
             LeakReadings::leak),
     /** What the valve would keep if nothing leaked, by Ohm's law. */
     VALVE_WITHOUT_LEAK(
-            "valve-without-leak", Dimension.VOLTAGE, "transformer-low", List.of("valve-low"), LeakReadings::withoutLeak),
+            "valve-without-leak",
+            Dimension.VOLTAGE,
+            List.of("transformer-idle", "transformer-low", "valve-low", "contact-high-limit", "contact-outlet"),
+            List.of(),
+            LeakReadings::withoutLeak),
     /** Filter pressure above the clean mark. */
     FILTER_EXCESS(
             "filter-excess",
             Dimension.PRESSURE,
-            "filter-pressure",
-            List.of("filter-clean-pressure"),
+            List.of("filter-pressure", "filter-clean-pressure"),
+            List.of(),
             facts -> facts.first("filter-pressure")
                     .flatMap(now -> facts.first("filter-clean-pressure").map(now::minus)));
 
@@ -62,15 +67,20 @@ enum Computed {
 
     private final String word;
     private final Dimension dimension;
-    private final String asks;
+    private final List<String> needs;
     private final List<String> also;
     private final Function<Facts, Optional<Amount>> rule;
 
-    Computed(String word, Dimension dimension, String asks, List<String> also, Function<Facts, Optional<Amount>> rule) {
+    Computed(
+            String word,
+            Dimension dimension,
+            List<String> needs,
+            List<String> also,
+            Function<Facts, Optional<Amount>> rule) {
         this.word = word;
         this.dimension = dimension;
-        this.asks = asks;
-        this.also = also;
+        this.needs = List.copyOf(needs);
+        this.also = List.copyOf(also);
         this.rule = rule;
     }
 
@@ -82,9 +92,21 @@ enum Computed {
         return dimension;
     }
 
-    /** The check to propose when the number cannot be worked out. */
-    String asks() {
-        return asks;
+    /** The usual checks to work it out from. */
+    List<String> needs() {
+        return needs;
+    }
+
+    /** What to read when it cannot be worked out; the plate when all its checks were read. */
+    Set<CheckRef> missing(Facts facts) {
+        if (from(facts).isPresent()) {
+            return Set.of();
+        }
+        var missing = needs.stream()
+                .map(CheckRef::of)
+                .filter(ref -> !facts.measured(ref, Facts.Trust.ANY))
+                .collect(Collectors.toUnmodifiableSet());
+        return missing.isEmpty() ? Set.of(Facts.DATA_PLATE) : missing;
     }
 
     /** Further checks it may be worked out from. */

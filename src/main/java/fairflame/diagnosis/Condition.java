@@ -87,7 +87,7 @@ sealed interface Condition {
 
         @Override
         public Set<CheckRef> missing(Facts facts, Facts.Trust trust) {
-            return Set.of();
+            return not || subject.known(facts) ? Set.of() : mentions();
         }
     }
 

@@ -104,6 +104,11 @@ final class Facts {
         return !matching(ref, trust).isEmpty();
     }
 
+    /** Whether somebody has dealt with a check, if only by saying that it was not measured. */
+    boolean answered(String check) {
+        return byCheck.containsKey(check);
+    }
+
     /** The first reading of a check as a number. */
     Optional<Amount> first(String check) {
         return matching(CheckRef.of(check), Trust.ANY).stream()

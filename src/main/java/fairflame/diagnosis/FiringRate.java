@@ -41,6 +41,11 @@ public record FiringRate(
     private static final double BTU_PER_GPM_DEGREE = 500;
     private static final double SECONDS_PER_HOUR = 3_600;
 
+    /** What the readings of a visit say about the firing rate; refuses words that the knowledge does not have. */
+    public static FiringRate of(Knowledge knowledge, CaseFile file) {
+        return of(Facts.of(file, knowledge.vocabulary()));
+    }
+
     static FiringRate of(Facts facts) {
         var plate = facts.plate();
         var asked = facts.first("heating-value");

@@ -4,6 +4,7 @@ import fairflame.Refusal;
 import fairflame.quantity.Dimension;
 import fairflame.quantity.Unit;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -63,6 +64,14 @@ final class KnowledgeReader {
                                 .filter(id -> !id.equals(Contradiction.EVERYTHING))
                                 .toList(),
                         causes));
+    }
+
+    private static boolean comesBefore(String wanted, Check check, Vocabulary words, Set<String> seen) {
+        return check.after().stream()
+                .filter(seen::add)
+                .anyMatch(before -> before.equals(wanted)
+                        || (words.checks().containsKey(before)
+                                && comesBefore(wanted, words.check(before), words, seen)));
     }
 
     private void all(String place, Collection<String> ids, Set<String> known) {

@@ -4,6 +4,7 @@ import fairflame.Refusal;
 import fairflame.quantity.Current;
 import fairflame.quantity.Resistance;
 import fairflame.quantity.Voltage;
+import java.util.Optional;
 
 /**
  * The control circuit with a leak to ground: a transformer with its own resistance, the contacts of the safety string in
@@ -101,6 +102,14 @@ public record LeakCircuit(Supply supply, Resistance contacts, Coil coil, Resista
         if (leak.ohms() <= 0) {
             throw Refusal.outOfRange("leak", leak.ohms() + " ohm", "more than 0 ohm, or open");
         }
+    }
+
+    /**
+     * The circuit that the readings of a visit describe, with the leak that the recorded minimum implies. Needs the
+     * transformer at rest and under load, the valve's minimum and both contacts; empty otherwise.
+     */
+    public static Optional<LeakCircuit> of(Knowledge knowledge, CaseFile file) {
+        return LeakReadings.circuit(Facts.of(file, knowledge.vocabulary()));
     }
 
     public Point at(Phase phase) {

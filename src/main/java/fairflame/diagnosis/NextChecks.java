@@ -18,6 +18,9 @@ final class NextChecks {
     /** As many as a person keeps in mind; invented for the demo. */
     private static final int MOST_BY_SEPARATION = 5;
 
+    /** Share of the best score from which the order of work decides; invented for the demo. */
+    private static final double NEARLY = 0.4;
+
     /** Stands at the end of every list: what to do when nothing else is left. */
     static final String SECOND_LOOK = "second-look";
 
@@ -70,30 +73,48 @@ final class NextChecks {
                 .toList();
         var separation = new Separation(facts, open);
         var scores = new TreeMap<CheckRef, Double>();
-        for (var ref : proposable(open)) {
-            scores.put(ref, separation.of(ref) / effort(ref).cost());
+        for (var ref : asked(open)) {
+            var way = wayTo(ref);
+            double bits = way.stream().mapToDouble(separation::of).sum();
+            double cost = way.stream().mapToDouble(step -> effort(step).cost()).sum();
+            scores.merge(way.get(0), bits / cost, Math::max);
         }
-        return scores.entrySet().stream()
-                .filter(entry -> entry.getValue() > 0)
-                .sorted(Comparator.comparing((Map.Entry<CheckRef, Double> entry) -> -rounded(entry.getValue()))
-                        .thenComparing(entry -> effort(entry.getKey()).step())
-                        .thenComparing(Map.Entry::getKey))
-                .limit(MOST_BY_SEPARATION)
-                .map(entry -> check(entry.getKey(), separation.reason(entry.getKey())))
-                .toList();
+        var found = new ArrayList<NextCheck>();
+        while (found.size() < MOST_BY_SEPARATION && !scores.isEmpty()) {
+            var best = best(scores);
+            if (scores.get(best) <= 0) {
+                break;
+            }
+            scores.remove(best);
+            found.add(check(best, separation.reason(best)));
+        }
+        return found;
     }
 
-    // Scores closer than a hundredth of a bit an hour are the same: the usual order of work decides.
-    private static double rounded(double bitsPerMinute) {
-        return Math.rint(bitsPerMinute * 6_000) / 6_000;
+    /** Among the checks that are nearly as good as the best the usual order of work decides. */
+    private CheckRef best(Map<CheckRef, Double> scores) {
+        double highest = scores.values().stream().mapToDouble(score -> score).max().orElse(0);
+        return scores.entrySet().stream()
+                .filter(entry -> entry.getValue() >= NEARLY * highest)
+                .min(Comparator.comparingInt((Map.Entry<CheckRef, Double> entry) ->
+                                effort(entry.getKey()).step())
+                        .thenComparing(entry -> -rounded(entry.getValue()))
+                        .thenComparing(Map.Entry::getKey))
+                .orElseThrow()
+                .getKey();
+    }
+
+    // A difference below a ten-thousandth is an error of arithmetic and must not decide.
+    private static double rounded(double score) {
+        return Math.rint(score * 10_000) / 10_000;
     }
 
     private Effort effort(CheckRef ref) {
         return knowledge.check(ref.check()).effort();
     }
 
-    /** What some open cause still asks for and whose turn it is. */
-    private List<CheckRef> proposable(List<Weighed> open) {
+    /** What some open cause still asks for. */
+    private List<CheckRef> asked(List<Weighed> open) {
         var wanted = new TreeSet<CheckRef>();
         for (var each : open) {
             for (var rule : each.cause().rules()) {
@@ -102,9 +123,28 @@ final class NextChecks {
         }
         return wanted.stream()
                 .filter(ref -> effort(ref).hazard() != Hazard.H4)
-                .filter(ref -> knowledge.check(ref.check()).after().stream()
-                        .allMatch(before -> facts.measured(CheckRef.of(before), Facts.Trust.ANY)))
+                .filter(ref -> !answeredInWords(ref))
                 .toList();
+    }
+
+    /**
+     * The check with what has to come before it, first things first. Its worth counts for the first step: gas pressure at
+     * rest says little alone and opens the way to the dip and to the valve's voltage.
+     */
+    private List<CheckRef> wayTo(CheckRef ref) {
+        var way = new ArrayList<CheckRef>();
+        for (var before : knowledge.check(ref.check()).after()) {
+            if (!facts.answered(before)) {
+                wayTo(CheckRef.of(before)).stream().filter(step -> !way.contains(step)).forEach(way::add);
+            }
+        }
+        way.add(ref);
+        return way;
+    }
+
+    /** Layout and plate stand in the case file itself; their readings only say that they are not to be had. */
+    private boolean answeredInWords(CheckRef ref) {
+        return (ref.equals(Facts.PIPE_LAYOUT) || ref.equals(Facts.DATA_PLATE)) && facts.measured(ref, Facts.Trust.ANY);
     }
 
     /** Until a check was done at all it is proposed without its circumstances. */

@@ -13,8 +13,9 @@ import java.util.stream.Collectors;
  *
  * <p>Each cause has a chance proportional to how common it is, doubled for every two points that its reasons for
  * outweigh those against. A check that could make a rule of a cause hold points at that cause, if it is the true one,
- * with the rule's reach, and is silent otherwise. What is left uncertain after "it points at nobody" is weighed against
- * what was uncertain before. The figures are invented for the demo; they only order the checks and never settle a cause.
+ * with the rule's reach, and is silent otherwise. Causes whose rules ask the same of the check are pointed at together:
+ * it does not tell them apart. What is left uncertain on average is taken from what was uncertain before. The figures
+ * are invented for the demo; they only order the checks and never settle a cause.
  */
 final class Separation {
     private final Facts facts;
@@ -38,30 +39,51 @@ final class Separation {
 
     /** Bits that a check is expected to bring. */
     double of(CheckRef ref) {
-        double silent = 0;
-        var rest = new ArrayList<Double>();
+        var outcomes = new TreeMap<String, List<Double>>();
         for (var each : open) {
-            double left = chance(each) * (1 - reach(each, ref));
-            silent += left;
-            rest.add(left);
+            var reach = reach(each, ref);
+            double pointed = chance(each) * reach.strength();
+            outcomes.computeIfAbsent(reach.asked(), any -> new ArrayList<>()).add(pointed);
+            outcomes.computeIfAbsent("silent", any -> new ArrayList<>()).add(chance(each) - pointed);
         }
-        double total = silent;
-        double after = total <= 0
-                ? 0
-                : total * entropy(rest.stream().map(left -> left / total).toList());
+        double after = outcomes.values().stream().mapToDouble(Separation::remaining).sum();
         return Math.max(0, entropy(List.copyOf(chances.values())) - after);
     }
 
-    /** How surely the check would point at this cause if it were the true one. */
-    private double reach(Weighed each, CheckRef ref) {
+    /** What stays uncertain after one outcome, weighted by how likely the outcome is. */
+    private static double remaining(List<Double> shares) {
+        double total = shares.stream().mapToDouble(share -> share).sum();
+        return total <= 0
+                ? 0
+                : total * entropy(shares.stream().map(share -> share / total).toList());
+    }
+
+    /**
+     * How surely a check would point at a cause if it were the true one, and what the check would have to say.
+     *
+     * @param asked the conditions about this check
+     */
+    private record Reach(String asked, double strength) {}
+
+    private Reach reach(Weighed each, CheckRef ref) {
         return each.cause().rules().stream()
-                .mapToDouble(rule -> {
-                    var missing = rule.missing(facts, Trust.SOUND);
-                    boolean speaks = missing.stream().anyMatch(lack -> means(ref, lack));
-                    return speaks ? power(rule) / missing.size() : 0;
-                })
-                .max()
-                .orElse(0);
+                .map(rule -> reach(rule, ref))
+                .filter(reach -> reach.strength() > 0)
+                .max(Comparator.comparingDouble(Reach::strength).thenComparing(Reach::asked))
+                .orElse(new Reach("silent", 0));
+    }
+
+    private Reach reach(Rule rule, CheckRef ref) {
+        var missing = rule.missing(facts, Trust.SOUND);
+        if (missing.stream().noneMatch(lack -> means(ref, lack))) {
+            return new Reach("silent", 0);
+        }
+        var asked = rule.when().stream()
+                .filter(condition -> condition.mentions().stream().anyMatch(lack -> means(ref, lack)))
+                .map(Condition::toString)
+                .sorted()
+                .collect(Collectors.joining(" and "));
+        return new Reach(asked, power(rule) / missing.size());
     }
 
     private static boolean means(CheckRef ref, CheckRef lack) {
@@ -87,8 +109,8 @@ final class Separation {
     /** Why this check, in words: the likeliest causes that it speaks about. */
     String reason(CheckRef ref) {
         var about = open.stream()
-                .filter(each -> reach(each, ref) > 0)
-                .sorted(Comparator.comparing((Weighed each) -> -chance(each) * reach(each, ref))
+                .filter(each -> reach(each, ref).strength() > 0)
+                .sorted(Comparator.comparing((Weighed each) -> -chance(each) * reach(each, ref).strength())
                         .thenComparing(each -> each.cause().id()))
                 .toList();
         var names = about.stream()

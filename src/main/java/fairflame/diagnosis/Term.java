@@ -122,12 +122,12 @@ sealed interface Term {
 
         @Override
         public Set<CheckRef> mentions() {
-            return Set.of(CheckRef.of(value.asks()));
+            return value.needs().stream().map(CheckRef::of).collect(Collectors.toSet());
         }
 
         @Override
         public Set<CheckRef> missing(Facts facts, Facts.Trust trust) {
-            return value.from(facts).isPresent() ? Set.of() : mentions();
+            return value.missing(facts);
         }
     }
 

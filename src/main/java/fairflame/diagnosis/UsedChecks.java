@@ -29,7 +29,7 @@ final class UsedChecks {
             row.high().ifPresent(term -> refs(term.mentions()));
         });
         for (var computed : Computed.values()) {
-            ids.add(computed.asks());
+            ids.addAll(computed.needs());
             ids.addAll(computed.also());
         }
         knowledge.checks().forEach(check -> ids.addAll(check.after()));
