@@ -5,6 +5,7 @@ import fairflame.visit.Workplace;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -47,6 +48,6 @@ final class WorkOptions {
     }
 
     private Clock clock() {
-        return at == null ? Clock.systemDefaultZone() : Clock.fixed(at.toInstant(), at.getOffset());
+        return at == null ? Clock.system(ZoneId.systemDefault()) : Clock.fixed(at.toInstant(), at.getOffset());
     }
 }
