@@ -59,6 +59,9 @@ final class Judging {
             rule.marks().forEach(mark -> said(mark, reading).ifPresent(said::add));
         }
         if (said.isEmpty()) {
+            word(check, reading).ifPresent(said::add);
+        }
+        if (said.isEmpty()) {
             check.remark(reading.value()).ifPresent(words -> said.add(new Said(Verdict.EDGE, words, check.source())));
         }
         doubts.about(reading).forEach(doubt -> said.add(new Said(Verdict.DOUBTED, doubt.words(), doubt.id())));

@@ -2,8 +2,13 @@ package fairflame.visit;
 
 import fairflame.agreement.CanonicalForm;
 import fairflame.agreement.SignedRevision;
+import fairflame.document.CompletionCertificatePdf;
 import fairflame.document.InvoicePdf;
+import fairflame.document.InvoiceXlsx;
+import fairflame.document.JsonData;
+import fairflame.document.PaperText;
 import fairflame.document.QuotePdf;
+import fairflame.document.QuoteXlsx;
 import fairflame.document.StopWorkPdf;
 import fairflame.document.page.PageFormat;
 import fairflame.invoice.Invoice;
@@ -32,38 +37,57 @@ final class Papers {
 
     /** PDF, spreadsheet and data of a quote; names of the files written. */
     List<String> quote(Quote quote) {
-        return write(quote.number(), quote(quote, Optional.empty()), quote);
+        return quote(quote.number(), quote, Optional.empty(), quote);
     }
 
     /** The signed paper of a revision. */
     List<String> signed(SignedRevision signed) {
-        var quote = signed.quote();
-        return write(quote.number() + "-signed", quote(quote, Optional.of(signed)), signed);
+        return quote(signed.quote().number() + "-signed", signed.quote(), Optional.of(signed), signed);
     }
 
+    /** PDF, spreadsheet and data of an invoice, and the record of completion where the work is complete. */
     List<String> invoice(Invoice invoice) {
-        var text = workplace.library().paper(language);
-        return write(invoice.number(), InvoicePdf.write(invoice, text, format), invoice);
+        var files = files(
+                invoice.number(),
+                InvoicePdf.write(invoice, text(), format),
+                InvoiceXlsx.write(invoice, text(), format),
+                invoice);
+        if (invoice.complete() && !invoice.completion().tests().isEmpty()) {
+            files.put(invoice.number() + "-completion.pdf", CompletionCertificatePdf.write(invoice, text(), format));
+        }
+        return written(files);
     }
 
     /** A sheet has no spreadsheet: nothing on it can be counted. */
     List<String> stopWork(StopWorkSheet sheet) {
         var name = sheet.visit() + "-stop-work";
         var files = new LinkedHashMap<String, byte[]>();
-        files.put(name + ".pdf", StopWorkPdf.write(sheet, workplace.library().paper(language), format));
-        files.put(name + ".json", CanonicalForm.write(sheet));
-        workplace.folder().write(files);
-        return List.copyOf(files.keySet());
+        files.put(name + ".pdf", StopWorkPdf.write(sheet, text(), format));
+        files.put(name + ".json", JsonData.readable(CanonicalForm.write(sheet)));
+        return written(files);
     }
 
-    private byte[] quote(Quote quote, Optional<SignedRevision> signed) {
-        return QuotePdf.write(quote, signed, workplace.library().paper(language), format);
+    private List<String> quote(String name, Quote quote, Optional<SignedRevision> signed, Record data) {
+        return written(files(
+                name,
+                QuotePdf.write(quote, signed, text(), format),
+                QuoteXlsx.write(quote, signed, text(), format),
+                data));
     }
 
-    private List<String> write(String name, byte[] pdf, Record data) {
-        Map<String, byte[]> files = new LinkedHashMap<>();
+    private PaperText text() {
+        return workplace.library().paper(language);
+    }
+
+    private static Map<String, byte[]> files(String name, byte[] pdf, byte[] sheet, Record data) {
+        var files = new LinkedHashMap<String, byte[]>();
         files.put(name + ".pdf", pdf);
-        files.put(name + ".json", CanonicalForm.write(data));
+        files.put(name + ".xlsx", sheet);
+        files.put(name + ".json", JsonData.readable(CanonicalForm.write(data)));
+        return files;
+    }
+
+    private List<String> written(Map<String, byte[]> files) {
         workplace.folder().write(files);
         return List.copyOf(files.keySet());
     }
