@@ -7,28 +7,45 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
-/** Hours worked against standard times; without a subcommand it compares. */
+/** Hours worked against standard times. */
 @Command(
         name = "hours",
         mixinStandardHelpOptions = true,
         description = "Compare hours worked with standard times; a suggestion needs enough jobs and a person.",
-        subcommands = {HoursCommand.Add.class, HoursCommand.Decide.class})
+        subcommands = {HoursCommand.Compare.class, HoursCommand.Add.class, HoursCommand.Decide.class})
 final class HoursCommand implements Callable<Integer> {
-    @Mixin
-    private WorkOptions work;
-
-    @Mixin
-    private Printing printing;
+    @Spec
+    private CommandSpec spec;
 
     @Override
     public Integer call() {
-        try (var workplace = work.open()) {
-            var comparisons = new JobHours(workplace).comparisons();
-            printing.print(() -> LedgerText.hours(comparisons), out -> LedgerText.hours(out, comparisons));
-            return 0;
+        spec.commandLine().usage(spec.commandLine().getOut());
+        return 0;
+    }
+
+    @Command(
+            name = "compare",
+            mixinStandardHelpOptions = true,
+            description = "Median and spread of the hours worked, by task and condition, beside the standard.")
+    static final class Compare implements Callable<Integer> {
+        @Mixin
+        private WorkOptions work;
+
+        @Mixin
+        private Printing printing;
+
+        @Override
+        public Integer call() {
+            try (var workplace = work.open()) {
+                var comparisons = new JobHours(workplace).comparisons();
+                printing.print(() -> LedgerText.hours(comparisons), out -> LedgerText.hours(out, comparisons));
+                return 0;
+            }
         }
     }
 

@@ -16,32 +16,50 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
-/** The register of permits, inspections and gas work; without a subcommand it lists the register. */
+/** The register of permits, inspections and gas work. */
 @Command(
         name = "permits",
         mixinStandardHelpOptions = true,
-        description = "List permits, inspections and gas work of signed quotes, and what is missing of each.",
+        description = "Keep the register of permits, inspections and gas work of signed quotes.",
         subcommands = {
+            PermitCommand.Listed.class,
             PermitCommand.Step.class,
             PermitCommand.Gas.class,
             PermitCommand.Waive.class,
             PermitCommand.Book.class
         })
 final class PermitCommand implements Callable<Integer> {
-    @Mixin
-    private WorkOptions work;
-
-    @Mixin
-    private Printing printing;
+    @Spec
+    private CommandSpec spec;
 
     @Override
     public Integer call() {
-        try (var workplace = work.open()) {
-            print(printing, new Permits(workplace).all());
-            return 0;
+        spec.commandLine().usage(spec.commandLine().getOut());
+        return 0;
+    }
+
+    @Command(
+            name = "list",
+            mixinStandardHelpOptions = true,
+            description = "List the register, and what is missing of each work.")
+    static final class Listed implements Callable<Integer> {
+        @Mixin
+        private WorkOptions work;
+
+        @Mixin
+        private Printing printing;
+
+        @Override
+        public Integer call() {
+            try (var workplace = work.open()) {
+                print(printing, new Permits(workplace).all());
+                return 0;
+            }
         }
     }
 

@@ -53,7 +53,11 @@ final class DataImport {
                 var statement = database.createStatement()) {
             var reader = new DataImport(database);
             statement.execute("begin immediate");
-            reader.all(lines);
+            try {
+                reader.all(lines);
+            } finally {
+                reader.close();
+            }
             statement.execute("commit");
             return reader.rows;
         } catch (CharacterCodingException e) {
@@ -65,6 +69,13 @@ final class DataImport {
             throw new StoreException("every Java platform has SHA-256", e);
         } catch (Refusal refusal) {
             throw refusal.at(file.toString());
+        }
+    }
+
+    /** A statement left open would keep the file in use after the connection is closed. */
+    private void close() throws SQLException {
+        for (var insert : inserts.values()) {
+            insert.close();
         }
     }
 

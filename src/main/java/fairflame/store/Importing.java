@@ -36,9 +36,7 @@ final class Importing {
     }
 
     private static long filled(Path export, Path fresh, Faults faults) {
-        try (var connection = CONNECTOR.connect(fresh);
-                var statement = connection.createStatement()) {
-            statement.execute("pragma journal_mode = delete");
+        try (var connection = CONNECTOR.connect(fresh)) {
             var rows = DataImport.read(export, connection);
             var found = Inspection.faults(connection);
             if (!found.isEmpty()) {

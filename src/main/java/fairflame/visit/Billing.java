@@ -58,7 +58,7 @@ public final class Billing {
             var agreed = agreed(records, quote);
             var signed = agreed.signed().quote();
             var earlier = records.invoices().ofQuote(quote);
-            var known = leadsRemoved(records, signed.visit(), completion);
+            var known = Permits.completion(records, agreed.signed(), leadsRemoved(records, signed.visit(), completion));
             records.completionRecords().put(quote, signed.revision(), known);
             var issued = records.invoices().issue(SERIES, workplace.today().getYear(), number -> {
                 var issue = new Issue(
@@ -84,6 +84,7 @@ public final class Billing {
             var account = account(records, invoice.quote());
             var payment = payment(received, number, account.payments().size() + 1, false);
             var after = account.receive(payment, workplace.today());
+            refuseMoreThanOwed(records, invoice, payment.amount());
             records.payments().add(new Receipt(invoice.quote(), Optional.of(number), payment));
             if (after.balance().isZero()) {
                 records.quotes()
@@ -92,6 +93,14 @@ public final class Billing {
             }
         });
         return shown(number);
+    }
+
+    /** What was written off or paid back counts too. */
+    private static void refuseMoreThanOwed(Records records, Invoice invoice, Money amount) {
+        var owed = Accounts.of(records, invoice.quote(), invoice.currency()).balance();
+        if (amount.isGreaterThan(owed)) {
+            throw Refusal.outOfRange("payment", amount, "up to " + owed + ", what is due");
+        }
     }
 
     /** Takes a deposit on a signed quote, up to what was agreed. */

@@ -6,6 +6,7 @@ import fairflame.document.ReportPdf;
 import fairflame.document.StatementPdf;
 import fairflame.document.UblInvoice;
 import fairflame.document.page.PageFormat;
+import fairflame.invoice.Invoice;
 import fairflame.invoice.account.Ageing;
 import fairflame.invoice.account.Movement;
 import fairflame.invoice.account.Statement;
@@ -124,7 +125,9 @@ public final class Ledger {
     /** An invoice or credit note as UBL 2.1 in the folder; its name. */
     public String electronic(String number) {
         var seller = workplace.library().paper(Library.ENGLISH).company().electronic();
-        var invoice = new Billing(workplace).shown(number).invoice();
+        var stored = workplace.store().reading(records -> records.invoices().find(number));
+        var invoice = stored.filter(paper -> paper.kind() == Invoice.Kind.CREDIT)
+                .orElseGet(() -> new Billing(workplace).shown(number).invoice());
         var name = number + ".xml";
         workplace.folder().write(Map.of(name, UblInvoice.write(invoice, seller).getBytes(StandardCharsets.UTF_8)));
         return name;

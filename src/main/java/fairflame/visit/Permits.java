@@ -136,20 +136,36 @@ public final class Permits {
         records.completionRecords().put(quote.number(), quote.revision(), completion(records, signed));
     }
 
+    /** The record of the finished work as it is kept; here the register counts before the record. */
     private static Completion completion(Records records, SignedRevision signed) {
         var quote = signed.quote();
         var known = records.completionRecords()
                 .latest(quote.number(), quote.revision())
-                .orElse(new Completion("", "", "", Map.of(), Optional.empty(), false));
+                .orElse(CompletionFile.NOTHING);
+        var gas = records.registers().gasWork().find(Signed.key(signed));
+        return completion(
+                records,
+                signed,
+                new Completion(
+                        "",
+                        gas.isPresent() ? "" : known.fitterName(),
+                        gas.isPresent() ? "" : known.fitterLicence(),
+                        known.tests(),
+                        gas.flatMap(GasWork::test).or(known::pressureTest),
+                        known.leadsRemoved()));
+    }
+
+    /** A record of the finished work, completed by what the register knows; what the record itself tells counts. */
+    static Completion completion(Records records, SignedRevision signed, Completion stated) {
         var permit = permit(records, signed).forCompletion();
         var gas = records.registers().gasWork().find(Signed.key(signed));
         return new Completion(
-                permit.isEmpty() ? known.permitNumber() : permit,
-                gas.map(GasWork::fitter).orElse(known.fitterName()),
-                gas.map(GasWork::licence).orElse(known.fitterLicence()),
-                known.tests(),
-                gas.flatMap(GasWork::test).or(known::pressureTest),
-                known.leadsRemoved());
+                stated.permitNumber().isBlank() ? permit : stated.permitNumber(),
+                stated.fitterName().isBlank() ? gas.map(GasWork::fitter).orElse("") : stated.fitterName(),
+                stated.fitterLicence().isBlank() ? gas.map(GasWork::licence).orElse("") : stated.fitterLicence(),
+                stated.tests(),
+                stated.pressureTest().or(() -> gas.flatMap(GasWork::test)),
+                stated.leadsRemoved());
     }
 
     /** Keeps the customer's own waiver of the right to cancel. */

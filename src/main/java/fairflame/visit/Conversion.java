@@ -1,0 +1,125 @@
+package fairflame.visit;
+
+import fairflame.Refusal;
+import fairflame.agreement.Change;
+import fairflame.agreement.ChangeDraft;
+import fairflame.agreement.ChangeOrder;
+import fairflame.agreement.Changing;
+import fairflame.agreement.SigningAct;
+import fairflame.invoice.ActualWork;
+import fairflame.invoice.Completion;
+import fairflame.invoice.Crediting;
+import fairflame.invoice.Invoice;
+import fairflame.invoice.InvoiceNumber;
+import fairflame.invoice.Invoicing;
+import fairflame.invoice.Issue;
+import fairflame.store.Records;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import org.joda.money.Money;
+
+/** From signed work to its papers where the straight way does not do: parts, changes, credits. */
+public final class Conversion {
+    private static final String INVOICES = "I";
+    private static final String CREDITS = "C";
+
+    private final Workplace workplace;
+
+    public Conversion(Workplace workplace) {
+        this.workplace = workplace;
+    }
+
+    /** A credit note and the files written. */
+    public record Credited(Invoice note, List<String> files) {
+        public Credited {
+            files = List.copyOf(files);
+        }
+    }
+
+    /** What was done against what was signed. Nothing is stored. */
+    public ActualWork compare(String quote, Map<String, BigDecimal> quantities, Map<String, Money> outside) {
+        return workplace.store().reading(records -> ActualWork.of(Signed.of(records, quote), quantities, outside));
+    }
+
+    /**
+     * Bills a part of signed work.
+     *
+     * @param done quantity done now, by line id
+     */
+    public Billing.Result part(String quote, Map<String, BigDecimal> done, Billing.Terms terms) {
+        var number = workplace.store().inTransaction(workplace.by(), records -> {
+            var agreed = Signed.of(records, quote);
+            var completion = completion(records, quote, agreed.signed().quote().revision());
+            var earlier = records.invoices().ofQuote(quote);
+            return records.invoices()
+                    .issue(
+                            INVOICES,
+                            workplace.today().getYear(),
+                            each -> new Invoicing(agreed, workplace.library().cautions())
+                                    .part(issue(each, terms), completion, earlier, done))
+                    .number();
+        });
+        return new Billing(workplace).shown(number);
+    }
+
+    private static Completion completion(Records records, String quote, int revision) {
+        return records.completionRecords().latest(quote, revision).orElse(CompletionFile.NOTHING);
+    }
+
+    private Issue issue(String number, Billing.Terms terms) {
+        return new Issue(
+                InvoiceNumber.parse(number),
+                workplace.today(),
+                terms.supplied(),
+                workplace.today().plusDays(terms.dueDays()));
+    }
+
+    /**
+     * Takes an invoice back, in whole or in part.
+     *
+     * @param back quantity taken back by line id; empty for everything that is left
+     */
+    public Credited credit(String invoice, Map<String, BigDecimal> back, String reason) {
+        var note = workplace.store().inTransaction(workplace.by(), records -> {
+            var found = records.invoices()
+                    .find(invoice)
+                    .orElseThrow(() -> Refusal.unknown("invoice", invoice, "the number of an invoice in this folder"));
+            var earlier = records.invoices().ofQuote(found.quote()).stream()
+                    .filter(paper -> paper.corrects().equals(invoice))
+                    .toList();
+            return records.invoices().issue(CREDITS, workplace.today().getYear(), each -> {
+                var today = workplace.today();
+                var issue = new Issue(InvoiceNumber.parse(each), today, found.supplied(), today);
+                return back.isEmpty()
+                        ? Crediting.full(issue, found, earlier, reason)
+                        : Crediting.partial(issue, found, earlier, back, reason);
+            });
+        });
+        return new Credited(note, new Papers(workplace).invoice(note));
+    }
+
+    /** What the customer would sign for. Nothing is stored. */
+    public ChangeDraft draft(String quote, Change change) {
+        return workplace.store().reading(records -> changing().draft(Signed.of(records, quote), change));
+    }
+
+    /** Signs, seals and stores a change. */
+    public ChangeOrder sign(String quote, Change change, SigningAct act) {
+        return workplace.store().inTransaction(workplace.by(), records -> {
+            var agreed = Signed.of(records, quote);
+            var order = changing()
+                    .sign(
+                            agreed,
+                            changing().draft(agreed, change),
+                            act,
+                            records.chain().last());
+            records.changeOrders().add(order);
+            return order;
+        });
+    }
+
+    private Changing changing() {
+        return new Changing(workplace.library().consent());
+    }
+}
