@@ -96,7 +96,8 @@ public record LeakCircuit(Supply supply, Resistance contacts, Coil coil, Resista
     }
 
     public LeakCircuit {
-        if (Double.isInfinite(contacts.ohms()) || Double.isInfinite(supply.internal().ohms())) {
+        if (Double.isInfinite(contacts.ohms())
+                || Double.isInfinite(supply.internal().ohms())) {
             throw Refusal.outOfRange("contacts", "open line", "a closed string");
         }
         if (leak.ohms() <= 0) {
@@ -113,12 +114,11 @@ public record LeakCircuit(Supply supply, Resistance contacts, Coil coil, Resista
     }
 
     public Point at(Phase phase) {
-        double coilOhms =
-                switch (phase) {
-                    case REST -> Double.POSITIVE_INFINITY;
-                    case PULLING_IN -> coil.pullingIn().ohms();
-                    case HELD -> coil.held().ohms();
-                };
+        double coilOhms = switch (phase) {
+            case REST -> Double.POSITIVE_INFINITY;
+            case PULLING_IN -> coil.pullingIn().ohms();
+            case HELD -> coil.held().ohms();
+        };
         double open = supply.openCircuit().volts();
         double conductance = 1 / leak.ohms() + 1 / coilOhms;
         double series = supply.internal().ohms() + contacts.ohms();

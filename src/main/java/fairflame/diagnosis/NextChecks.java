@@ -93,7 +93,8 @@ final class NextChecks {
 
     /** Among the checks that are nearly as good as the best the usual order of work decides. */
     private CheckRef best(Map<CheckRef, Double> scores) {
-        double highest = scores.values().stream().mapToDouble(score -> score).max().orElse(0);
+        double highest =
+                scores.values().stream().mapToDouble(score -> score).max().orElse(0);
         return scores.entrySet().stream()
                 .filter(entry -> entry.getValue() >= NEARLY * highest)
                 .min(Comparator.comparingInt((Map.Entry<CheckRef, Double> entry) ->
@@ -135,7 +136,9 @@ final class NextChecks {
         var way = new ArrayList<CheckRef>();
         for (var before : knowledge.check(ref.check()).after()) {
             if (!facts.answered(before)) {
-                wayTo(CheckRef.of(before)).stream().filter(step -> !way.contains(step)).forEach(way::add);
+                wayTo(CheckRef.of(before)).stream()
+                        .filter(step -> !way.contains(step))
+                        .forEach(way::add);
             }
         }
         way.add(ref);

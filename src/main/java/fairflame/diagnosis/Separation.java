@@ -46,7 +46,8 @@ final class Separation {
             outcomes.computeIfAbsent(reach.asked(), any -> new ArrayList<>()).add(pointed);
             outcomes.computeIfAbsent("silent", any -> new ArrayList<>()).add(chance(each) - pointed);
         }
-        double after = outcomes.values().stream().mapToDouble(Separation::remaining).sum();
+        double after =
+                outcomes.values().stream().mapToDouble(Separation::remaining).sum();
         return Math.max(0, entropy(List.copyOf(chances.values())) - after);
     }
 
@@ -110,7 +111,8 @@ final class Separation {
     String reason(CheckRef ref) {
         var about = open.stream()
                 .filter(each -> reach(each, ref).strength() > 0)
-                .sorted(Comparator.comparing((Weighed each) -> -chance(each) * reach(each, ref).strength())
+                .sorted(Comparator.comparing((Weighed each) ->
+                                -chance(each) * reach(each, ref).strength())
                         .thenComparing(each -> each.cause().id()))
                 .toList();
         var names = about.stream()

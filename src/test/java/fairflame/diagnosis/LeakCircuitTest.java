@@ -56,8 +56,10 @@ class LeakCircuitTest {
         double supply = 1 / circuit.supply().internal().ohms();
         double contacts = 1 / circuit.contacts().ohms();
         double ground = 1 / circuit.leak().ohms() + 1 / coilOhms;
-        var conductances = RawStore.wrap(new double[][] {{supply + contacts, -contacts}, {-contacts, contacts + ground}});
-        var currents = RawStore.wrap(new double[][] {{supply * circuit.supply().openCircuit().volts()}, {0}});
+        var conductances =
+                RawStore.wrap(new double[][] {{supply + contacts, -contacts}, {-contacts, contacts + ground}});
+        var currents = RawStore.wrap(
+                new double[][] {{supply * circuit.supply().openCircuit().volts()}, {0}});
         var volts = LU.R064.make(2, 2);
         if (!volts.decompose(conductances)) {
             throw new AssertionError("singular: " + circuit);
@@ -77,12 +79,11 @@ class LeakCircuitTest {
                     new Coil(ohms(15, 80, random), ohms(30, 150, random)),
                     ohms(5, 1_000_000, random));
             for (var phase : Phase.values()) {
-                double coil =
-                        switch (phase) {
-                            case REST -> Double.POSITIVE_INFINITY;
-                            case PULLING_IN -> circuit.coil().pullingIn().ohms();
-                            case HELD -> circuit.coil().held().ohms();
-                        };
+                double coil = switch (phase) {
+                    case REST -> Double.POSITIVE_INFINITY;
+                    case PULLING_IN -> circuit.coil().pullingIn().ohms();
+                    case HELD -> circuit.coil().held().ohms();
+                };
                 var expected = nodes(circuit, coil);
                 var point = circuit.at(phase);
                 var what = "seed " + seed + " case " + i + " " + phase + " " + circuit;

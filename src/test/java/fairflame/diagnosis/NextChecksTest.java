@@ -107,9 +107,7 @@ class NextChecksTest {
 
     @Test
     void sootAsksForALicensedReleaseBeforeAnythingElse() {
-        var visit = Visit.of("soot-or-rollout")
-                .plate("rise 20")
-                .read("soot wet", "water-rise 3 f");
+        var visit = Visit.of("soot-or-rollout").plate("rise 20").read("soot wet", "water-rise 3 f");
 
         var unsettled = Findings.unsettled(visit.finding());
         assertThat(unsettled.next().get(0).check()).isEqualTo("licensed-release");
