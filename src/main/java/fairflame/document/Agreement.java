@@ -27,11 +27,13 @@ final class Agreement {
     private final Quote quote;
     private final PrintedNotes notes;
     private final PaperText text;
+    private final ChoiceNames names;
 
     Agreement(Quote quote, PrintedNotes notes, PaperText text) {
         this.quote = quote;
         this.notes = notes;
         this.text = text;
+        this.names = new ChoiceNames(quote, text);
     }
 
     Block block(Optional<SignedRevision> signed) {
@@ -53,7 +55,7 @@ final class Agreement {
             var total = text.figures().money(choice.totals().total());
             var words = one
                     ? text.say(Label.AGREE_ONLY, total)
-                    : text.say(Label.AGREE_ONE, text.choice(choice.id()), choice.title(), total);
+                    : text.say(Label.AGREE_ONE, names.of(choice.id()), choice.title(), total);
             blocks.add(one ? Paragraph.of(words, Type.STRONG) : ticked("\u2610", words));
         }
         blocks.add(new Space(3));
@@ -67,7 +69,7 @@ final class Agreement {
         var blocks = new ArrayList<Block>();
         var taken = signed.taken();
         var total = text.figures().money(taken.totals().total());
-        blocks.add(ticked("\u2611", text.say(Label.TAKEN, text.choice(taken.id()), taken.title()) + ", " + total));
+        blocks.add(ticked("\u2611", text.say(Label.TAKEN, names.of(taken.id()), taken.title()) + ", " + total));
         blocks.add(new Space(4));
         blocks.add(Paragraph.of(signed.signature().consent(), Type.TEXT));
         cancel(blocks);
@@ -98,7 +100,7 @@ final class Agreement {
         lines.add(Words.label(text.say(Label.DECLINED_TITLE)));
         for (var each : declined) {
             var total = text.figures().money(each.total());
-            var words = text.say(Label.DECLINED, text.choice(each.choice()), each.title(), total);
+            var words = text.say(Label.DECLINED, names.of(each.choice()), each.title(), total);
             lines.add(Paragraph.of(Text.of(words, Type.SMALL_STRONG).and(" " + each.acknowledgement(), Type.SMALL)));
         }
         return List.of(new Space(8), new Together(new Stack(lines)));

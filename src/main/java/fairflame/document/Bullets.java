@@ -17,13 +17,19 @@ import java.util.Optional;
 final class Bullets {
     private static final double GAP = 2.5;
     // "Hidden damage: ..." is a lead; a long clause before a colon is not.
-    private static final int LONGEST_LEAD = 32;
+    private static final int LONGEST_LEAD = 80;
 
     private Bullets() {}
 
     /** Sentences, each behind the same mark. */
     static Block marked(String mark, List<String> sentences, Style style) {
-        return list(sentences.stream().map(ignored -> mark).toList(), sentences, style);
+        return list(same(mark, sentences), plain(sentences, style), style);
+    }
+
+    /** Sentences behind a dot, their leads strong. */
+    static Block led(List<String> sentences, Style style) {
+        var texts = sentences.stream().map(sentence -> led(sentence, style)).toList();
+        return list(same("\u2022", sentences), texts, style);
     }
 
     static Block numbered(List<String> sentences, Style style) {
@@ -31,17 +37,25 @@ final class Bullets {
         for (int i = 1; i <= sentences.size(); i++) {
             marks.add(i + ".");
         }
-        return list(marks, sentences, style);
+        return list(marks, plain(sentences, style), style);
     }
 
-    private static Block list(List<String> marks, List<String> sentences, Style style) {
+    private static List<String> same(String mark, List<String> sentences) {
+        return sentences.stream().map(ignored -> mark).toList();
+    }
+
+    private static List<Text> plain(List<String> sentences, Style style) {
+        return sentences.stream().map(sentence -> Text.of(sentence, style)).toList();
+    }
+
+    private static Block list(List<String> marks, List<Text> sentences, Style style) {
         double widest = marks.stream()
                 .mapToDouble(mark -> Text.of(mark, style).width())
                 .max()
                 .orElse(0);
         var rows = new ArrayList<Row>();
         for (int i = 0; i < sentences.size(); i++) {
-            rows.add(Row.of(Paragraph.of(marks.get(i), style), Paragraph.of(led(sentences.get(i), style)))
+            rows.add(Row.of(Paragraph.of(marks.get(i), style), Paragraph.of(sentences.get(i)))
                     .padded(0, GAP));
         }
         var columns = new Columns(List.of(Columns.fixed(widest), Columns.share(1)), 5);
@@ -51,7 +65,7 @@ final class Bullets {
     /** A text with its lead, up to the first colon, strong. */
     static Text led(String sentence, Style style) {
         int colon = sentence.indexOf(": ");
-        if (colon <= 0 || colon > LONGEST_LEAD) {
+        if (colon <= 0 || colon > LONGEST_LEAD || sentence.substring(0, colon).contains(". ")) {
             return Text.of(sentence, style);
         }
         var strong = style.with(Face.SEMIBOLD);
@@ -59,9 +73,9 @@ final class Bullets {
     }
 
     /** A small label over a list; nothing when the list is empty. */
-    static Optional<Block> under(String label, String mark, List<String> sentences, Style style) {
+    static Optional<Block> under(String label, List<String> sentences, Style style) {
         return sentences.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Stack.of(Words.label(label), marked(mark, sentences, style)));
+                : Optional.of(Stack.of(Words.label(label), marked("\u2022", sentences, style)));
     }
 }

@@ -30,11 +30,13 @@ final class ChoiceColumns {
     private final Quote quote;
     private final Optional<String> taken;
     private final PaperText text;
+    private final ChoiceNames names;
 
     ChoiceColumns(Quote quote, Optional<String> taken, PaperText text) {
         this.quote = quote;
         this.taken = taken;
         this.text = text;
+        this.names = new ChoiceNames(quote, text);
     }
 
     Block block() {
@@ -51,7 +53,17 @@ final class ChoiceColumns {
             blocks.add(boxes(choices.subList(i, Math.min(i + columns, choices.size())), columns));
             blocks.add(new Space(GAP));
         }
+        if (sharesArithmetic(quote)) {
+            blocks.add(ChoiceDetail.arithmetic(choices.get(0), text));
+            blocks.add(new Space(GAP));
+        }
         return new Stack(blocks);
+    }
+
+    /** Whether the same arithmetic stands behind all of several choices: then it is told once, below them. */
+    static boolean sharesArithmetic(Quote quote) {
+        var sums = quote.choices().stream().map(Choice::arithmetic).distinct().toList();
+        return quote.choices().size() > 1 && sums.size() == 1 && !sums.get(0).isEmpty();
     }
 
     private Block boxes(List<Choice> choices, int columns) {
@@ -75,7 +87,7 @@ final class ChoiceColumns {
     }
 
     private String mark(Choice choice) {
-        var name = text.choice(choice.id());
+        var name = names.of(choice.id());
         if (taken.isPresent()) {
             return taken.get().equals(choice.id()) ? "\u2713 " + name : name;
         }
@@ -107,13 +119,9 @@ final class ChoiceColumns {
             blocks.add(new Space(4));
             blocks.add(Words.label(text.say(Label.WHAT_IS_DONE)));
             blocks.add(Bullets.marked(
-                    "\u2022", choice.work().stream().map(this::work).toList(), Type.TEXT));
+                    "\u2022", choice.work().stream().map(Work::plain).distinct().toList(), Type.TEXT));
         }
         return new Stack(blocks);
-    }
-
-    private String work(Work work) {
-        return work.plain();
     }
 
     private Block leaves(Choice choice) {

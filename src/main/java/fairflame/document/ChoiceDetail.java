@@ -17,11 +17,13 @@ final class ChoiceDetail {
     private final Quote quote;
     private final PrintedNotes notes;
     private final PaperText text;
+    private final ChoiceNames names;
 
     ChoiceDetail(Quote quote, PrintedNotes notes, PaperText text) {
         this.quote = quote;
         this.notes = notes;
         this.text = text;
+        this.names = new ChoiceNames(quote, text);
     }
 
     Block block(Choice choice) {
@@ -29,23 +31,30 @@ final class ChoiceDetail {
         blocks.add(Words.section(
                 quote.choices().size() == 1
                         ? text.say(Label.LINE_BY_LINE)
-                        : text.say(Label.LINES_OF, text.choice(choice.id()), choice.title())));
+                        : text.say(Label.LINES_OF, names.of(choice.id()), choice.title())));
         blocks.add(new ItemTable(choice.lines(), text).block());
         blocks.add(new Space(8));
         blocks.add(totals(choice));
-        if (!choice.arithmetic().isEmpty()) {
+        if (!choice.arithmetic().isEmpty() && !ChoiceColumns.sharesArithmetic(quote)) {
             blocks.add(new Space(6));
-            var sentences = new ArrayList<Block>();
-            sentences.add(Words.label(text.say(Label.ARITHMETIC)));
-            choice.arithmetic().forEach(sentence -> sentences.add(Paragraph.of(sentence, Type.SMALL)));
-            blocks.add(new Together(new Stack(sentences)));
+            blocks.add(arithmetic(choice, text));
         }
         blocks.add(new Space(12));
         return new Stack(blocks);
     }
 
+    static Block arithmetic(Choice choice, PaperText text) {
+        var sentences = new ArrayList<Block>();
+        sentences.add(Words.label(text.say(Label.ARITHMETIC)));
+        choice.arithmetic().forEach(sentence -> sentences.add(Paragraph.of(sentence, Type.SMALL)));
+        return new Together(new Stack(sentences));
+    }
+
+    // Tests are kept by letter; a test without a word of its own prints as it is kept.
     private List<Block> tests(Choice choice) {
-        return Bullets.under(text.say(Label.TESTS_BEFORE), "\u2022", choice.tests(), Type.SMALL).stream()
+        var tests =
+                choice.tests().stream().map(test -> text.word("tests", test)).toList();
+        return Bullets.under(text.say(Label.TESTS_BEFORE), tests, Type.SMALL).stream()
                 .flatMap(list -> Stream.of(new Space(7), list))
                 .toList();
     }

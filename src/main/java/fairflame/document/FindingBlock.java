@@ -1,11 +1,13 @@
 package fairflame.document;
 
+import fairflame.document.page.Around;
 import fairflame.document.page.Block;
 import fairflame.document.page.Columns;
 import fairflame.document.page.Grid;
 import fairflame.document.page.Paragraph;
 import fairflame.document.page.Space;
 import fairflame.document.page.Stack;
+import fairflame.document.page.Style;
 import fairflame.quote.FindingSheet;
 import fairflame.quote.Gauge;
 import java.util.ArrayList;
@@ -45,8 +47,7 @@ final class FindingBlock {
     }
 
     private Block beside(List<Gauge> gauges, double width) {
-        var columns = new Columns(List.of(Columns.fixed(width), Columns.share(1)), 20);
-        return Grid.beside(columns, new GaugeBlock(text).row(gauges, gauges.size()), new Stack(reasons()));
+        return new Around(new GaugeBlock(text).row(gauges, gauges.size()), width, 20, new Stack(reasons()));
     }
 
     private List<Block> rows(List<Gauge> gauges) {
@@ -67,10 +68,10 @@ final class FindingBlock {
 
     private List<Block> shown() {
         var blocks = new ArrayList<Block>();
-        add(blocks, text.say(Label.SHOWN_BY), finding.supports(), false);
+        add(blocks, text.say(Label.SHOWN_BY), finding.supports(), Type.TEXT);
         if (!finding.unknown().isEmpty() && !repair) {
             blocks.add(Words.label(text.say(Label.NEXT_CHECKS)));
-            blocks.add(Bullets.numbered(finding.unknown(), Type.OPEN));
+            blocks.add(Bullets.led(finding.unknown(), Type.OPEN));
             blocks.add(new Space(5));
         }
         return blocks;
@@ -78,9 +79,13 @@ final class FindingBlock {
 
     private List<Block> excluded() {
         var blocks = new ArrayList<Block>();
-        add(blocks, text.say(Label.RULED_OUT), finding.ruledOut(), false);
+        if (!finding.ruledOut().isEmpty()) {
+            blocks.add(Words.label(text.say(Label.RULED_OUT)));
+            blocks.add(Bullets.led(finding.ruledOut(), Type.TEXT));
+            blocks.add(new Space(5));
+        }
         if (repair) {
-            add(blocks, text.say(Label.STILL_OPEN), finding.unknown(), true);
+            add(blocks, text.say(Label.STILL_OPEN), finding.unknown(), Type.OPEN);
         }
         if (!finding.causes().isEmpty()) {
             blocks.add(Words.label(text.say(Label.EXACT_WORDS)));
@@ -89,8 +94,8 @@ final class FindingBlock {
         return blocks;
     }
 
-    private static void add(List<Block> blocks, String label, List<String> sentences, boolean open) {
-        Bullets.under(label, "\u2022", sentences, open ? Type.OPEN : Type.TEXT).ifPresent(block -> {
+    private static void add(List<Block> blocks, String label, List<String> sentences, Style style) {
+        Bullets.under(label, sentences, style).ifPresent(block -> {
             blocks.add(block);
             blocks.add(new Space(5));
         });

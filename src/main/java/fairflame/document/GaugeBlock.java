@@ -66,8 +66,8 @@ final class GaugeBlock {
 
     private String allowed(Gauge gauge) {
         var figures = text.figures();
-        var low = gauge.allowedLow().map(figures::number);
-        var high = gauge.allowedHigh().map(figures::number);
+        var low = gauge.allowedLow().map(figures::shortest);
+        var high = gauge.allowedHigh().map(figures::shortest);
         if (low.isPresent() && high.isPresent()) {
             return text.say(Label.ALLOWED_BETWEEN, low.get(), high.get(), gauge.unit());
         }

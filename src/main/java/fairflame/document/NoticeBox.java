@@ -31,7 +31,7 @@ final class NoticeBox {
         var words = Stack.of(
                 Paragraph.heading(Role.HEADING_3, title, Type.HEADING.sized(12).with(Face.BOLD)),
                 new Space(3),
-                Bullets.marked("\u2022", sentences, Type.TEXT));
+                Bullets.led(sentences, Type.TEXT));
         return around(words, ink);
     }
 

@@ -6,14 +6,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /**
  * The words of a shop's papers in one language: company details, labels and sentences, terms. Read from the texts of a
  * templates folder; the folder itself is read elsewhere.
  */
 public final class PaperText {
-    private static final Pattern BRACES = Pattern.compile("\\{([^{}]*)\\}");
+    private static final List<String> CANCEL_NAMES = List.of("days", "seller", "address");
     private static final Set<String> NAMES = Set.of(
             "language",
             "numbers",
@@ -36,6 +35,7 @@ public final class PaperText {
     private final Map<String, Map<String, String>> lists;
     private final List<String> terms;
     private final List<String> diagnosisTerms;
+    private final List<String> cancel;
 
     private PaperText(Company company, Yaml layout, Yaml terms) {
         this.company = company;
@@ -52,6 +52,7 @@ public final class PaperText {
         var scope = scope(terms);
         this.terms = joined(scope, terms.texts("terms"));
         this.diagnosisTerms = terms.texts("diagnosis");
+        this.cancel = cancel(terms);
     }
 
     /**
@@ -66,7 +67,19 @@ public final class PaperText {
                 Company.parse(files, language),
                 Yaml.of(files, language + "/layout.yaml").only(NAMES),
                 Yaml.of(files, language + "/terms.yaml")
-                        .only(Set.of("included", "not-included", "terms", "diagnosis")));
+                        .only(Set.of("included", "not-included", "terms", "diagnosis", "cancel")));
+    }
+
+    private static List<String> cancel(Yaml terms) {
+        var sentences = terms.texts("cancel");
+        for (var sentence : sentences) {
+            try {
+                Braces.check("cancel", sentence, CANCEL_NAMES);
+            } catch (Refusal refusal) {
+                throw refusal.at(terms.file());
+            }
+        }
+        return sentences;
     }
 
     private static Map<String, String> checked(Map<String, String> words, String file) {
@@ -76,14 +89,10 @@ public final class PaperText {
             if (text == null) {
                 throw Refusal.missing("words." + label.key(), "a text").at(file);
             }
-            var braces = BRACES.matcher(text);
-            while (braces.find()) {
-                if (!label.names().contains(braces.group(1))) {
-                    var allowed =
-                            label.names().isEmpty() ? "no braces" : "{" + String.join("}, {", label.names()) + "}";
-                    throw Refusal.unknown("words." + label.key(), braces.group(), allowed)
-                            .at(file);
-                }
+            try {
+                Braces.check("words." + label.key(), text, label.names());
+            } catch (Refusal refusal) {
+                throw refusal.at(file);
             }
         }
         if (!left.isEmpty()) {
@@ -126,6 +135,13 @@ public final class PaperText {
         return diagnosisTerms;
     }
 
+    /** What the notice of the right to cancel says. */
+    List<String> cancelNotice(String days, String seller, String address) {
+        return cancel.stream()
+                .map(sentence -> Braces.fill(sentence, CANCEL_NAMES, days, seller, address))
+                .toList();
+    }
+
     Figures figures() {
         return figures;
     }
@@ -135,14 +151,7 @@ public final class PaperText {
         if (values.length != label.names().size()) {
             throw new IllegalArgumentException(label + " takes " + label.names());
         }
-        var said = new StringBuilder();
-        var braces = BRACES.matcher(words.getOrDefault(label.key(), ""));
-        // Values are put in literally: a name that holds braces or dollars prints as it is.
-        while (braces.find()) {
-            var value = values[label.names().indexOf(braces.group(1))];
-            braces.appendReplacement(said, java.util.regex.Matcher.quoteReplacement(value));
-        }
-        return braces.appendTail(said).toString();
+        return Braces.fill(words.getOrDefault(label.key(), ""), label.names(), values);
     }
 
     /** The printed word for a word of the data files; the word itself when the layout file has no other. */
@@ -153,10 +162,5 @@ public final class PaperText {
     /** Words of the papers that the office makes for itself and for suppliers: English where no other are given. */
     String office(String english) {
         return word("office", english);
-    }
-
-    /** Choice letter and its word: "Choice A". */
-    String choice(String id) {
-        return say(Label.CHOICE, id);
     }
 }

@@ -7,6 +7,7 @@ import fairflame.document.page.Paragraph;
 import fairflame.document.page.Space;
 import fairflame.document.page.Stack;
 import fairflame.quote.Party;
+import java.util.Locale;
 
 /** Who it is for, where the work is, and what heater stands there. */
 final class Parties {
@@ -29,8 +30,13 @@ final class Parties {
     static Block heater(String heater, String place, PaperText text) {
         return Stack.of(
                 Words.label(text.say(Label.HEATER)),
-                Paragraph.of(heater, Type.TEXT),
+                Paragraph.of(capital(heater), Type.TEXT),
                 Paragraph.of(text.say(Label.RULES_OF, place), Type.QUIET));
+    }
+
+    /** Begins with a capital letter. */
+    static String capital(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     static String role(String role, PaperText text) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** The notes of a quote and its choices, each printed once, with the choices that it belongs to. */
@@ -17,6 +18,7 @@ final class PrintedNotes {
     private final Map<Key, List<String>> choices = new LinkedHashMap<>();
     private final Quote quote;
     private final PaperText text;
+    private final ChoiceNames names;
 
     private record Key(String rule, String words, boolean boxed) {
         static Key of(Note note) {
@@ -27,6 +29,7 @@ final class PrintedNotes {
     PrintedNotes(Quote quote, PaperText text) {
         this.quote = quote;
         this.text = text;
+        this.names = new ChoiceNames(quote, text);
         quote.notes().forEach(note -> choices.put(Key.of(note), List.of()));
         for (var choice : quote.choices()) {
             choice.notes().forEach(note -> choices.merge(Key.of(note), List.of(choice.id()), PrintedNotes::and));
@@ -64,7 +67,7 @@ final class PrintedNotes {
                         entry -> entry.getValue().isEmpty() || entry.getValue().contains(choice.id()));
     }
 
-    private List<String> sentences(java.util.function.Predicate<Key> which) {
+    private List<String> sentences(Predicate<Key> which) {
         return choices.entrySet().stream()
                 .filter(entry -> which.test(entry.getKey()))
                 .map(entry -> limited(entry.getValue()) + entry.getKey().words())
@@ -75,7 +78,7 @@ final class PrintedNotes {
         if (ids.isEmpty() || ids.size() == quote.choices().size()) {
             return "";
         }
-        var named = ids.stream().map(text::choice).collect(Collectors.joining(", "));
+        var named = ids.stream().map(names::of).collect(Collectors.joining(", "));
         return text.say(Label.NOTICE_ONLY, named) + " ";
     }
 }

@@ -92,6 +92,9 @@ public final class QuotePdf {
         terms(blocks);
         blocks.add(new Space(10));
         blocks.add(new Agreement(quote, notes, text).block(signed));
+        if (!notes.cancel().isEmpty()) {
+            new CancelNotice(quote, text).block(signed).ifPresent(blocks::add);
+        }
         return new Stack(blocks);
     }
 
@@ -139,7 +142,7 @@ public final class QuotePdf {
         for (int i = 0; i < sentences.size(); i += 2) {
             var cells = new ArrayList<Block>();
             for (var sentence : sentences.subList(i, Math.min(i + 2, sentences.size()))) {
-                cells.add(Bullets.marked("\u2022", List.of(sentence), Type.SMALL));
+                cells.add(Bullets.led(List.of(sentence), Type.SMALL));
             }
             if (cells.size() == 1) {
                 cells.add(new Stack(List.of()));

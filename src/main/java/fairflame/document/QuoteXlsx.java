@@ -25,6 +25,7 @@ public final class QuoteXlsx {
     private final PageFormat format;
     private final XSSFWorkbook book;
     private final SheetStyles styles;
+    private final ChoiceNames names;
 
     private QuoteXlsx(
             Quote quote, Optional<SignedRevision> signed, PaperText text, PageFormat format, XSSFWorkbook book) {
@@ -33,6 +34,7 @@ public final class QuoteXlsx {
         this.text = text;
         this.format = format;
         this.book = book;
+        this.names = new ChoiceNames(quote, text);
         this.styles = new SheetStyles(book, text.figures().sign(quote.currency()));
     }
 
@@ -55,7 +57,7 @@ public final class QuoteXlsx {
         }
         overview(overview, totals);
         var reasons = new ReasonsTab(new Tab(book, styles, text.say(Label.SHEET_REASONS), ReasonsTab.widths()), text);
-        quote.choices().forEach(choice -> reasons.add(text.choice(choice.id()), choice.lines()));
+        quote.choices().forEach(choice -> reasons.add(names.of(choice.id()), choice.lines()));
         reasons.tab().print(book, ReasonsTab.LAST_COLUMN, format, foot());
     }
 
@@ -68,8 +70,8 @@ public final class QuoteXlsx {
 
     /** Writes one choice; gives the address of its total. */
     private String choice(Choice choice) {
-        var tab = new Tab(book, styles, text.choice(choice.id()), ItemTab.widths());
-        tab.next(Tab.TITLE).text(0, text.choice(choice.id()) + ": " + choice.title(), Look.TITLE);
+        var tab = new Tab(book, styles, names.of(choice.id()), ItemTab.widths());
+        tab.next(Tab.TITLE).text(0, names.of(choice.id()) + ": " + choice.title(), Look.TITLE);
         tab.next().text(0, foot(), Look.LABEL);
         tab.next();
         var sheet = new ItemTab(
@@ -129,7 +131,7 @@ public final class QuoteXlsx {
             boolean taken = signed.filter(revision -> revision.choice().equals(choice.id()))
                     .isPresent();
             tab.next()
-                    .text(0, text.choice(choice.id()), Look.STRONG)
+                    .text(0, names.of(choice.id()), Look.STRONG)
                     .text(1, taken ? "\u2713 " + choice.title() : choice.title(), Look.TEXT)
                     .number(2, choice.deposit().getAmount(), Look.MONEY)
                     .formula(3, total, Look.MONEY);

@@ -53,8 +53,8 @@ public final class StopWorkPdf {
         blocks.add(NoticeBox.around(dangers(), Ink.OXIDE));
         blocks.add(new Space(12));
         listed(blocks, Label.STOP_DONE, sheet.done());
-        sheet.always().forEach(sentence -> blocks.add(Paragraph.of(sentence, Type.STRONG)));
-        blocks.add(new Space(14));
+        blocks.add(Bullets.marked("\u2022", sheet.always(), Type.STRONG));
+        blocks.add(new Space(8));
         blocks.add(receipt());
         return new Stack(blocks);
     }
@@ -69,7 +69,7 @@ public final class StopWorkPdf {
     }
 
     private Block heater() {
-        return Stack.of(Words.label(text.say(Label.HEATER)), Paragraph.of(sheet.heater(), Type.TEXT));
+        return Stack.of(Words.label(text.say(Label.HEATER)), Paragraph.of(Parties.capital(sheet.heater()), Type.TEXT));
     }
 
     private Block dangers() {

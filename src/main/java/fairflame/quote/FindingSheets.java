@@ -10,6 +10,9 @@ import java.util.stream.Collectors;
 
 /** Tells a finding in the words of the paper. */
 public final class FindingSheets {
+    // The first few, best first: a customer needs no list of everything that could be tried.
+    private static final int CHECKS = 3;
+
     private FindingSheets() {}
 
     /** A settled finding: what is wrong, what proves it, what was excluded. */
@@ -26,7 +29,7 @@ public final class FindingSheets {
     /** A finding that is not settled: what points where, what contradicts, and what is to be checked next. */
     public static FindingSheet of(Finding.Unsettled finding, List<Gauge> gauges) {
         var unknown = new ArrayList<>(finding.conflicts());
-        finding.next().forEach(check -> unknown.add(words(check)));
+        finding.next().stream().limit(CHECKS).forEach(check -> unknown.add(words(check)));
         var open = finding.candidates().stream()
                 .filter(candidate -> candidate.standing() != Candidate.Standing.RULED_OUT)
                 .toList();
