@@ -17,7 +17,9 @@ import java.util.Optional;
 final class Bullets {
     private static final double GAP = 2.5;
     // "Hidden damage: ..." is a lead; a long clause before a colon is not.
-    private static final int LONGEST_LEAD = 80;
+    private static final int LONGEST_LEAD = 32;
+    // The name of a cause that was ruled out is one, however long.
+    private static final int LONGEST_CAUSE = 80;
 
     private Bullets() {}
 
@@ -28,7 +30,18 @@ final class Bullets {
 
     /** Sentences behind a dot, their leads strong. */
     static Block led(List<String> sentences, Style style) {
-        var texts = sentences.stream().map(sentence -> led(sentence, style)).toList();
+        return led(sentences, style, LONGEST_LEAD);
+    }
+
+    /** Causes and why they are out, each behind a dot. */
+    static Block causes(List<String> sentences, Style style) {
+        return led(sentences, style, LONGEST_CAUSE);
+    }
+
+    private static Block led(List<String> sentences, Style style, int longest) {
+        var texts = sentences.stream()
+                .map(sentence -> led(sentence, style, longest))
+                .toList();
         return list(same("\u2022", sentences), texts, style);
     }
 
@@ -63,9 +76,9 @@ final class Bullets {
     }
 
     /** A text with its lead, up to the first colon, strong. */
-    static Text led(String sentence, Style style) {
+    private static Text led(String sentence, Style style, int longest) {
         int colon = sentence.indexOf(": ");
-        if (colon <= 0 || colon > LONGEST_LEAD || sentence.substring(0, colon).contains(". ")) {
+        if (colon <= 0 || colon > longest || sentence.substring(0, colon).contains(". ")) {
             return Text.of(sentence, style);
         }
         var strong = style.with(Face.SEMIBOLD);

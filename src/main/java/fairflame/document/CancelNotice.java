@@ -44,7 +44,7 @@ final class CancelNotice {
                 new Space(14),
                 copy(1, right),
                 new Space(16),
-                new RuleLine(Type.DOTTED_RULE),
+                new RuleLine(Stroke.dashed(Ink.SLATE, 0.9)),
                 new Space(16),
                 copy(2, right))));
     }

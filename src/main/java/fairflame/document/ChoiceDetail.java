@@ -14,6 +14,9 @@ import java.util.stream.Stream;
 
 /** One choice line by line, with its totals, tests and arithmetic. */
 final class ChoiceDetail {
+    // A short table is not torn from its total.
+    private static final int FEW = 6;
+
     private final Quote quote;
     private final PrintedNotes notes;
     private final PaperText text;
@@ -28,13 +31,15 @@ final class ChoiceDetail {
 
     Block block(Choice choice) {
         var blocks = new ArrayList<Block>();
-        blocks.add(Words.section(
-                quote.choices().size() == 1
-                        ? text.say(Label.LINE_BY_LINE)
-                        : text.say(Label.LINES_OF, names.of(choice.id()), choice.title())));
-        blocks.add(new ItemTable(choice.lines(), text).block());
-        blocks.add(new Space(8));
-        blocks.add(totals(choice));
+        var lines = Stack.of(
+                Words.section(
+                        quote.choices().size() == 1
+                                ? text.say(Label.LINE_BY_LINE)
+                                : text.say(Label.LINES_OF, names.of(choice.id()), choice.title())),
+                new ItemTable(choice.lines(), text).block(),
+                new Space(8),
+                totals(choice));
+        blocks.add(choice.lines().size() > FEW ? lines : new Together(lines));
         if (!choice.arithmetic().isEmpty() && !ChoiceColumns.sharesArithmetic(quote)) {
             blocks.add(new Space(6));
             blocks.add(arithmetic(choice, text));

@@ -3,6 +3,7 @@ package fairflame.document;
 import fairflame.document.page.Around;
 import fairflame.document.page.Block;
 import fairflame.document.page.Columns;
+import fairflame.document.page.Face;
 import fairflame.document.page.Grid;
 import fairflame.document.page.Paragraph;
 import fairflame.document.page.Space;
@@ -16,6 +17,7 @@ import java.util.List;
 /** What was found, in plain words, beside what was measured against what is allowed. */
 final class FindingBlock {
     private static final int MOST_IN_A_ROW = 4;
+    private static final int MOST_IN_TEXT_SIZE = 8;
 
     private final FindingSheet finding;
     private final boolean repair;
@@ -60,6 +62,18 @@ final class FindingBlock {
         return rows;
     }
 
+    // Many readings are set smaller, so that the finding stays on its page.
+    private Style size() {
+        int sentences = finding.supports().size()
+                + finding.ruledOut().size()
+                + finding.unknown().size();
+        return sentences > MOST_IN_TEXT_SIZE ? Type.SMALL : Type.TEXT;
+    }
+
+    private Style open() {
+        return size().with(Face.ITALIC);
+    }
+
     private List<Block> reasons() {
         var blocks = shown();
         blocks.addAll(excluded());
@@ -68,10 +82,10 @@ final class FindingBlock {
 
     private List<Block> shown() {
         var blocks = new ArrayList<Block>();
-        add(blocks, text.say(Label.SHOWN_BY), finding.supports(), Type.TEXT);
+        add(blocks, text.say(Label.SHOWN_BY), finding.supports(), size());
         if (!finding.unknown().isEmpty() && !repair) {
             blocks.add(Words.label(text.say(Label.NEXT_CHECKS)));
-            blocks.add(Bullets.led(finding.unknown(), Type.OPEN));
+            blocks.add(Bullets.led(finding.unknown(), open()));
             blocks.add(new Space(5));
         }
         return blocks;
@@ -81,11 +95,11 @@ final class FindingBlock {
         var blocks = new ArrayList<Block>();
         if (!finding.ruledOut().isEmpty()) {
             blocks.add(Words.label(text.say(Label.RULED_OUT)));
-            blocks.add(Bullets.led(finding.ruledOut(), Type.TEXT));
+            blocks.add(Bullets.causes(finding.ruledOut(), size()));
             blocks.add(new Space(5));
         }
         if (repair) {
-            add(blocks, text.say(Label.STILL_OPEN), finding.unknown(), Type.OPEN);
+            add(blocks, text.say(Label.STILL_OPEN), finding.unknown(), open());
         }
         if (!finding.causes().isEmpty()) {
             blocks.add(Words.label(text.say(Label.EXACT_WORDS)));

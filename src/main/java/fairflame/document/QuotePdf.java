@@ -89,9 +89,8 @@ public final class QuotePdf {
         blocks.add(new ChoiceColumns(quote, taken, text).block());
         var detail = new ChoiceDetail(quote, notes, text);
         quote.choices().forEach(choice -> blocks.add(detail.block(choice)));
-        terms(blocks);
-        blocks.add(new Space(10));
-        blocks.add(new Agreement(quote, notes, text).block(signed));
+        // What is signed and its terms stay on one page.
+        blocks.add(new Together(Stack.of(terms(), new Space(10), new Agreement(quote, notes, text).block(signed))));
         if (!notes.cancel().isEmpty()) {
             new CancelNotice(quote, text).block(signed).ifPresent(blocks::add);
         }
@@ -132,8 +131,8 @@ public final class QuotePdf {
         }
     }
 
-    private void terms(List<Block> blocks) {
-        blocks.add(new Together(Stack.of(Words.section(text.say(Label.TERMS_TITLE)), halved(quote.terms()))));
+    private Block terms() {
+        return new Together(Stack.of(Words.section(text.say(Label.TERMS_TITLE)), halved(quote.terms())));
     }
 
     /** Short sentences in two columns, row by row, so that they break over pages in reading order. */
