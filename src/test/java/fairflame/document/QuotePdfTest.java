@@ -167,8 +167,8 @@ class QuotePdfTest {
         var text = read(Unsettled.quote()).text();
         assertThat(text)
                 .contains("Diagnosis only No repair is priced")
-                .contains("What to check next 1. Each safety switch warm")
-                .contains("2. Gas pressure at the meter")
+                .contains("What to check next \u2022 Each safety switch warm")
+                .contains("\u2022 Gas pressure at the meter")
                 .contains("$129.00")
                 .doesNotContain("deposit at signing, the rest");
     }
@@ -180,7 +180,49 @@ class QuotePdfTest {
                 .contains("3.9 firing")
                 .contains("drop 6.3")
                 .contains("Outside")
-                .contains("Allowed: 6.0 to 10.5 in w.c.");
+                .contains("Allowed: 6 to 10.5 in w.c.");
+    }
+
+    @Test
+    void theNoticeOfTheRightToCancelComesTwiceWithItsLastDay() throws IOException {
+        var text = new ReadBack(letter(WetSwitches.quote(), Optional.of(WetSwitches.signed()))).text();
+        // Signed on a Thursday: Friday, Saturday and Monday are the three business days (16 CFR 429.0(f)).
+        assertThat(text.split("Last day to cancel, until midnight: May 18, 2026", -1))
+                .hasSize(3);
+        assertThat(text)
+                .contains("Notice of cancellation Copy 1 of 2")
+                .contains("Copy 2 of 2")
+                .contains("Order signed on: May 14, 2026")
+                .contains("The right lasts 3 business days")
+                .contains("I cancel this order, quote Q-2026-0001. Signature Date")
+                .contains("bring it to Sandpiper Pool Heat, 18 Quay Street");
+    }
+
+    @Test
+    void anUnsignedQuoteLeavesTheDaysOfTheNoticeOpen() throws IOException {
+        assertThat(read(WetSwitches.quote()).text()).contains("Last day to cancel, until midnight: ____");
+        assertThat(read(GasLine.quote()).text()).doesNotContain("Notice of cancellation");
+    }
+
+    @Test
+    void termsAndSignatureStandOnOnePage() throws IOException {
+        for (var quote : List.of(WetSwitches.quote(), GasLine.quote(), Unsettled.quote())) {
+            assertThat(read(quote).pages())
+                    .anyMatch(
+                            page -> page.contains("What is included, and the terms") && page.contains("Name in print"));
+        }
+    }
+
+    @Test
+    void choicesAreNamedByLetterWhateverTheirIds() throws IOException {
+        var text = read(WetSwitches.with("both", "one")).text();
+        assertThat(text).contains("Choice A").contains("Choice B").doesNotContain("Choice both");
+    }
+
+    @Test
+    void arithmeticThatAllChoicesShareIsToldOnce() throws IOException {
+        var text = read(WetSwitches.sharing("The same sum stands behind both.")).text();
+        assertThat(text.split("The same sum stands behind both", -1)).hasSize(2);
     }
 
     @ParameterizedTest

@@ -27,7 +27,7 @@ class StopWorkPdfTest {
     @Test
     void theSignatureIsAReceiptAndNoOrder() throws IOException {
         assertThat(new ReadBack(FILE).text())
-                .contains("Stop: do not use this heater")
+                .contains("Do not use this heater")
                 .contains("It is not a quote and not a bill.")
                 .contains("My signature is a receipt. It orders no work. Signature Name in print");
     }

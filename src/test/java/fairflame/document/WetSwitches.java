@@ -301,4 +301,62 @@ final class WetSwitches {
                 List.of(),
                 List.of());
     }
+
+    /** The quote with other ids of its two choices. */
+    static Quote with(String first, String second) {
+        var choices = quote().choices();
+        return choosing(List.of(
+                choice(choices.get(0), first, choices.get(0).arithmetic()),
+                choice(choices.get(1), second, choices.get(1).arithmetic())));
+    }
+
+    /** The quote with one arithmetic behind both choices. */
+    static Quote sharing(String arithmetic) {
+        return choosing(quote().choices().stream()
+                .map(choice -> choice(choice, choice.id(), List.of(arithmetic)))
+                .toList());
+    }
+
+    private static Choice choice(Choice c, String id, List<String> arithmetic) {
+        return new Choice(
+                id,
+                c.title(),
+                c.plain(),
+                c.suggested(),
+                c.leavesUnfixed(),
+                c.work(),
+                c.duties(),
+                c.hours(),
+                c.lines(),
+                c.totals(),
+                c.deposit(),
+                c.tests(),
+                c.notes(),
+                arithmetic);
+    }
+
+    private static Quote choosing(List<Choice> choices) {
+        var q = quote();
+        return new Quote(
+                q.number(),
+                q.revision(),
+                q.visit(),
+                q.repair(),
+                q.made(),
+                q.validUntil(),
+                q.currency(),
+                q.seller(),
+                q.sellerLicence(),
+                q.customer(),
+                q.site(),
+                q.heater(),
+                q.place(),
+                q.rules(),
+                q.finding(),
+                choices,
+                q.notes(),
+                q.terms(),
+                q.assumed(),
+                q.madeFrom());
+    }
 }
