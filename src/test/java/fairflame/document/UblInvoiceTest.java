@@ -15,6 +15,7 @@ import com.helger.xml.serialize.read.DOMReader;
 import fairflame.Refusal;
 import fairflame.invoice.Invoice;
 import fairflame.invoice.RandomInvoices;
+import fairflame.invoice.SplitPapers;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.Locale;
@@ -75,6 +76,19 @@ class UblInvoiceTest {
         assertThat(kinds).hasSize(3);
         assertThat(layers).contains(0, 1, 2, 3, 4);
         assertThat(discounts).isGreaterThan(40);
+    }
+
+    @Test
+    void partBillsAndCreditsOfSignedWorkAreValid() {
+        var seed = 326L;
+        var random = new Random(seed);
+        for (int i = 0; i < 12; i++) {
+            for (var paper : SplitPapers.of(random)) {
+                assertThat(faults(UblInvoice.write(paper, SHOP)))
+                        .as("seed %d case %d: %s", seed, i, paper)
+                        .isEmpty();
+            }
+        }
     }
 
     @Test

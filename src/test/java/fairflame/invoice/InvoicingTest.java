@@ -30,7 +30,6 @@ import fairflame.quote.LineKind;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -124,7 +123,7 @@ class InvoicingTest {
         var signed = List.of(BOTH, WorkedFigures.SIGNED, THREE_PARTS, DemoInvoices.PIPE);
         for (int i = 0; i < 150; i++) {
             var agreement = signed.get(random.nextInt(signed.size()));
-            var papers = parts(agreement, random);
+            var papers = SplitPapers.of(agreement, random);
             var at = "seed " + seed + " case " + i;
             var whole = agreement.taken().totals();
             var account = new Account(papers, List.of());
@@ -138,33 +137,6 @@ class InvoicingTest {
                     .as(at)
                     .allSatisfy(paper -> assertThat(EnRules.broken(paper)).isEmpty());
         }
-    }
-
-    /** Bills random quantities of random lines, credits some of the bills again, and ends with the rest. */
-    private static List<Invoice> parts(SignedRevision agreement, Random random) {
-        var papers = new ArrayList<Invoice>();
-        var left = new HashMap<String, BigDecimal>();
-        agreement.taken().lines().forEach(line -> left.put(line.id(), line.quantity()));
-        for (int bill = random.nextInt(4); bill > 0; bill--) {
-            var done = new HashMap<String, BigDecimal>();
-            left.forEach((id, quantity) -> {
-                var share = quantity.multiply(dec("0.01").multiply(dec("" + random.nextInt(100))));
-                if (share.signum() > 0 && random.nextBoolean()) {
-                    done.put(id, share);
-                }
-            });
-            if (!done.isEmpty()) {
-                var paper = invoicing(agreement).part(issue(papers.size() + 1), completion(), papers, done);
-                papers.add(paper);
-                if (random.nextInt(3) == 0) {
-                    papers.add(Crediting.full(issue("C", papers.size() + 1), paper, List.of(), "not done after all"));
-                } else {
-                    done.forEach((id, quantity) -> left.merge(id, quantity.negate(), BigDecimal::add));
-                }
-            }
-        }
-        papers.add(invoicing(agreement).rest(issue(papers.size() + 1), completion(), papers));
-        return papers;
     }
 
     @Test

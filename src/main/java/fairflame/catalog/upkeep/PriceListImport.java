@@ -79,6 +79,9 @@ public final class PriceListImport {
     }
 
     private static boolean refuseCircle(String number, Map<String, String> next) {
+        if (next.getOrDefault(number, "").isEmpty()) {
+            return true;
+        }
         var met = new HashSet<String>();
         for (var at = number; !at.isEmpty(); at = next.getOrDefault(at, "")) {
             if (!met.add(at)) {
