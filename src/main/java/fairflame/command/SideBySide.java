@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import fairflame.visit.Handoff;
 import java.io.PrintWriter;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -38,7 +39,7 @@ final class SideBySide {
         return line.length() <= WIDTH * 2 ? line : line.substring(0, WIDTH * 2) + "...";
     }
 
-    private static TreeMap<String, String> fields(String text) {
+    private static Map<String, String> fields(String text) {
         var fields = new TreeMap<String, String>();
         try {
             add(fields, "", text.isEmpty() ? JSON.createObjectNode() : JSON.readTree(text));
@@ -48,7 +49,7 @@ final class SideBySide {
         return fields;
     }
 
-    private static void add(TreeMap<String, String> fields, String path, JsonNode node) {
+    private static void add(Map<String, String> fields, String path, JsonNode node) {
         if (node.isObject()) {
             node.properties().forEach(entry -> add(fields, path + "/" + entry.getKey(), entry.getValue()));
         } else if (node.isArray()) {

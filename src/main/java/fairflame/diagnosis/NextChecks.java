@@ -82,7 +82,7 @@ final class NextChecks {
         var found = new ArrayList<NextCheck>();
         while (found.size() < MOST_BY_SEPARATION && !scores.isEmpty()) {
             var best = best(scores);
-            if (scores.get(best) <= 0) {
+            if (scores.getOrDefault(best, 0.0) <= 0) {
                 break;
             }
             scores.remove(best);

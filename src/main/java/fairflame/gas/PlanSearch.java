@@ -13,7 +13,6 @@ import java.util.Optional;
  * budget is what may still be lost; a regulator closes a zone and opens the budget of the one before it.
  */
 final class PlanSearch {
-    private final GasTables tables;
     private final Layout layout;
     private final PipePrices prices;
     private final PlanRules rules;
@@ -37,7 +36,6 @@ final class PlanSearch {
             PlanScope scope,
             PlanLengths lengths,
             PipeChoices choices) {
-        this.tables = tables;
         this.layout = layout;
         this.prices = prices;
         this.rules = rules;
@@ -220,7 +218,7 @@ final class PlanSearch {
         }
         var cents = state.cents() + choice.cents();
         var budget = state.budget() - priced.loss();
-        var touched = choice.laid() || zone.equals(source) && scope.raised();
+        var touched = choice.laid() || (zone.equals(source) && scope.raised());
         if (rules.excessFlow().isPresent()
                 && touched
                 && segment.from().equals(layout.source().node())) {

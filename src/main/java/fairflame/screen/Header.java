@@ -87,7 +87,7 @@ final class Header extends HBox {
             stops.add(new FlowPipe.Stop(
                     key, words.say("stop." + key), !stopped(model) && open(stop, reached), () -> go(model, stop)));
         }
-        return new FlowPipe(stops, reached, here(model, reached));
+        return new FlowPipe(stops, reached, here(model));
     }
 
     private static boolean stopped(BenchModel model) {
@@ -102,7 +102,7 @@ final class Header extends HBox {
         };
     }
 
-    private int here(BenchModel model, int reached) {
+    private int here(BenchModel model) {
         if (shell.place().get() == Place.LINE) {
             return ShellModel.Stop.FINDING.ordinal();
         }

@@ -192,7 +192,7 @@ public final class Shell extends StackPane {
                 holder.getChildren().add(new HandoverView(page, words, look.em(), veil, signed -> {}, this::show));
                 getChildren().setAll(veil);
             } catch (Refusal refusal) {
-                say(refusal.getMessage());
+                say(String.valueOf(refusal.getMessage()));
             }
         });
     }

@@ -50,11 +50,12 @@ final class Window {
     }
 
     private void await(Scene scene, CompletableFuture<WorkplaceScreens> shop) {
-        shop.whenComplete((work, failure) -> Platform.runLater(() -> {
+        var unused = shop.whenComplete((work, failure) -> Platform.runLater(() -> {
             if (failure == null) {
                 fill(scene, work);
             } else {
-                refuse(failure instanceof CompletionException wrapped ? wrapped.getCause() : failure);
+                var cause = failure instanceof CompletionException ? failure.getCause() : failure;
+                refuse(cause == null ? failure : cause);
             }
         }));
     }
@@ -78,7 +79,7 @@ final class Window {
         }
         var words = Words.in(Words.LANGUAGES.get(0));
         var close = Texts.button(words.say("why.close"), stage::hide, "act");
-        var box = new VBox(16, Texts.words(failure.getMessage(), "large"), close);
+        var box = new VBox(16, Texts.words(String.valueOf(failure.getMessage()), "large"), close);
         box.setAlignment(Pos.CENTER);
         box.setMaxWidth(LEAST_HEIGHT);
         root.getChildren().setAll(box);
@@ -93,7 +94,7 @@ final class Window {
         if (text.matches("1\\d\\d|200")) {
             look.textPercent(Integer.parseInt(text));
         }
-        var place = work.remembered("frame").split(",");
+        var place = work.remembered("frame").split(",", -1);
         if (place.length == 4) {
             stage.setX(Double.parseDouble(place[0]));
             stage.setY(Double.parseDouble(place[1]));

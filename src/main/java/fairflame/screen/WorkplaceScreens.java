@@ -100,7 +100,7 @@ public final class WorkplaceScreens implements ScreenWork {
             try {
                 quote = Optional.of(quotes.quote(examined, PREVIEW, 1, workplace.today()));
             } catch (Refusal refusal) {
-                notPriced = refusal.getMessage();
+                notPriced = String.valueOf(refusal.getMessage());
             }
         }
         return new Judged(

@@ -5,6 +5,7 @@ import fairflame.screen.Screens;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -51,7 +52,7 @@ final class WindowFace implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Screens.open(out, Clock.systemDefaultZone(), by);
+        Screens.open(out, Clock.system(ZoneId.systemDefault()), by);
         return CommandLine.ExitCode.OK;
     }
 }

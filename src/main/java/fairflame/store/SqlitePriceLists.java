@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
@@ -70,7 +71,7 @@ final class SqlitePriceLists implements PriceLists {
         }
     }
 
-    private static HashMap<String, Stocked> byNumber(List<Stocked> states) {
+    private static Map<String, Stocked> byNumber(List<Stocked> states) {
         var byNumber = new HashMap<String, Stocked>();
         states.forEach(state -> byNumber.put(state.part().number(), state));
         return byNumber;

@@ -9,6 +9,7 @@ import fairflame.store.Records;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.joda.money.CurrencyUnit;
@@ -70,7 +71,7 @@ final class Accounts {
         return accounts(records, currency, Optional.of(customer)).values();
     }
 
-    private static TreeMap<String, CustomerAccount> accounts(
+    private static Map<String, CustomerAccount> accounts(
             Records records, CurrencyUnit currency, Optional<String> customer) {
         var movements = movements(records);
         var accounts = new TreeMap<String, CustomerAccount>();

@@ -3,7 +3,9 @@ package fairflame.visit;
 import fairflame.Refusal;
 import fairflame.agreement.Difference;
 import fairflame.agreement.Sealing;
+import fairflame.store.Records;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 
 /** Proves that what was signed is what is stored, or names what differs. */
@@ -42,14 +44,28 @@ public final class Proof {
                     .bytes(number, signed.quote().revision())
                     .orElseThrow();
             var differences = new ArrayList<>(Sealing.verify(bytes));
-            var seals = new ArrayList<fairflame.agreement.Seal>();
-            for (var each : records.agreements().all()) {
-                seals.add(each.seal());
+            records.changeOrders()
+                    .of(number, signed.quote().revision())
+                    .forEach(order -> differences.addAll(Sealing.verify(order)));
+            if (!isChained(records)) {
+                differences.add(new Difference("", Difference.Kind.NOT_CHAINED));
             }
             return new Result(
                     number + " revision " + signed.quote().revision(),
                     signed.seal().brief(),
                     differences);
         });
+    }
+
+    /** Whether each seal follows the one before it, on each laptop by itself. */
+    private static boolean isChained(Records records) {
+        var last = new HashMap<String, String>();
+        for (var link : records.chain().links()) {
+            if (!link.previous().equals(last.getOrDefault(link.origin(), Sealing.START))) {
+                return false;
+            }
+            last.put(link.origin(), link.chain());
+        }
+        return true;
     }
 }

@@ -38,7 +38,7 @@ final class Examiner {
             } catch (Refusal refusal) {
                 var field = field(text, refusal);
                 if (refused.containsKey(field)
-                        || !draft.has(field) && draft.numbers(field).isEmpty()) {
+                        || (!draft.has(field) && draft.numbers(field).isEmpty())) {
                     return new Answer(Optional.empty(), missing(refused, field, refusal));
                 }
                 refused.put(field, refusal.allowed());

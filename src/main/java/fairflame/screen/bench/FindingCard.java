@@ -87,7 +87,8 @@ final class FindingCard extends VBox {
                     .limit(MOST_MISSING)
                     .forEach(check -> reasons.add(new ReasonLines.Reason(title(check), ReasonLines.Bearing.UNTESTED)));
         }
-        return new ReasonLines.Cause(candidate.title(), words.say("standing." + standing), standing, reasons);
+        return new ReasonLines.Cause(
+                candidate.title(), /* standing= */ words.say("standing." + standing), standing, reasons);
     }
 
     private String title(String check) {

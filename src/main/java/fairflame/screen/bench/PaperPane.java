@@ -23,7 +23,7 @@ final class PaperPane extends VBox {
     private final StackPane place = new StackPane();
     private final Button handOver;
 
-    PaperPane(BenchModel model, Words words, Ties ties, BiConsumer<String, List<Basis>> why, Runnable handover) {
+    PaperPane(BenchModel model, Words words, Ties ties, BiConsumer<String, List<Basis>> why, Runnable hand) {
         super(Texts.GAP);
         this.model = model;
         this.words = words;
@@ -32,7 +32,7 @@ final class PaperPane extends VBox {
         // Room for the shadow of the sheet.
         place.setPadding(new Insets(4, 10, 14, 8));
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        handOver = Texts.button(words.say("bench.hand-over"), handover, "act");
+        handOver = Texts.button(words.say("bench.hand-over"), hand, "act");
         handOver.setId("hand-over");
         handOver.setMaxWidth(Double.MAX_VALUE);
         getChildren().addAll(scroll, handOver);

@@ -137,9 +137,9 @@ final class StepList extends StackPane {
         }
         press.setId("step-" + step.replace(':', '-'));
         var untaken = value.isEmpty()
-                || tone == Tone.OPEN
+                || (tone == Tone.OPEN
                         && step.startsWith("check:")
-                        && model.lastReading(Steps.check(step)).isEmpty();
+                        && model.lastReading(Steps.check(step)).isEmpty());
         press.styled("row");
         if (untaken) {
             press.styled("untaken");

@@ -76,7 +76,7 @@ public final class FlowPipe extends Region {
         var fits = names.stream().allMatch(name -> measured(name) + Texts.GAP / 2 <= slot);
         var room = 2 * slot - TARGET - 2 * Texts.GAP;
         for (int i = 0; i < stops.size(); i++) {
-            var text = fits || i == here && measured(names.get(i)) <= room ? names.get(i) : "";
+            var text = fits || (i == here && measured(names.get(i)) <= room) ? names.get(i) : "";
             if (!stops.get(i).getText().equals(text)) {
                 stops.get(i).setText(text);
             }

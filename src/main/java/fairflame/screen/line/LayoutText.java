@@ -84,7 +84,7 @@ public final class LayoutText {
 
     private static String text(ObjectNode entry, String field) {
         JsonNode found = entry;
-        for (var part : field.split("\\.")) {
+        for (var part : field.split("\\.", -1)) {
             found = found.path(part);
         }
         return found.asText("");
@@ -157,7 +157,7 @@ public final class LayoutText {
         remove(APPLIANCES, entry -> entry.path("node").asText().equals(node));
         for (var next : entries(SEGMENTS)) {
             if (next.path("from").asText().equals(node)) {
-                remove(SEGMENTS, entry -> entry == next);
+                remove(SEGMENTS, entry -> entry.equals(next));
                 removeBehind(next.path("to").asText());
             }
         }

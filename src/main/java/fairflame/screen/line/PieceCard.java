@@ -32,7 +32,7 @@ final class PieceCard extends VBox {
         } else if (text.isRun(id)) {
             run(text);
         } else {
-            appliance(text);
+            appliance();
         }
     }
 
@@ -43,7 +43,7 @@ final class PieceCard extends VBox {
                         slips(List.of("pressure", "firing", "capacity"), "line.source-"));
     }
 
-    private void appliance(LayoutText text) {
+    private void appliance() {
         getChildren()
                 .addAll(
                         Texts.words(id.replace('-', ' '), "large", "strong"),
