@@ -32,6 +32,7 @@ import picocli.CommandLine.Spec;
             InvoiceCommand.class,
             PayCommand.class,
             VerifyCommand.class,
+            RepriceCommand.class,
             ConversionCommands.Compare.class,
             ConversionCommands.ChangeSigned.class,
             ConversionCommands.Part.class,

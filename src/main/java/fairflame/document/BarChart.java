@@ -16,7 +16,7 @@ import java.util.List;
 final class BarChart implements Drawing {
     private static final double ROW = 22;
     private static final double BAR = 12;
-    private static final double NAMES = 0.34;
+    private static final double NAMES = 0.46;
     private static final double FIGURES = 96;
 
     private final String told;
@@ -57,7 +57,7 @@ final class BarChart implements Drawing {
         var top = place.top();
         for (var bar : bars) {
             var baseline = top + ROW / 2 + 3.5;
-            Text.of(bar.name(), Type.TEXT).fitted(names).draw(pen, place.x(), baseline);
+            Text.of(bar.name(), Type.SMALL).fitted(names).draw(pen, place.x(), baseline);
             pen.rectangle(new Point(left, top + (ROW - BAR) / 2), length, BAR, Ink.PAPER);
             var part = Math.min(1, bar.size() / full) * length;
             if (part > 0) {

@@ -16,7 +16,7 @@ import java.util.List;
 final class SpreadChart implements Drawing {
     private static final double ROW = 28;
     private static final double BAR = 10;
-    private static final double NAMES = 0.34;
+    private static final double NAMES = 0.46;
     private static final double FIGURES = 120;
 
     private final String told;
@@ -49,7 +49,7 @@ final class SpreadChart implements Drawing {
         var top = place.top();
         for (var row : spreads) {
             var middle = top + ROW / 2 - 2;
-            Text.of(row.name(), Type.TEXT).fitted(names).draw(pen, place.x(), middle + 3.5);
+            Text.of(row.name(), Type.SMALL).fitted(names).draw(pen, place.x(), middle + 3.5);
             pen.line(new Point(left, middle), new Point(left + length, middle), Stroke.solid(Ink.RULE, 0.5));
             var from = left + row.lower() / full * length;
             var to = left + row.upper() / full * length;

@@ -238,6 +238,12 @@ class OfficeJobTest {
 
         told("catalog", "take", list.toString(), "--supplier", "tern");
         assertThat(told("catalog", "history", "SW-01").toString()).contains("32.00", "36.50");
+        var changed = told("reprice", "Q-2026-0001");
+        assertThat(changed.toString()).contains("\"then\":\"389.86\"", "SW-01");
+        assertThat(changed.get("newRevision").intValue()).isZero();
+        assertThat(told("reprice", "Q-2026-0001", "--make").get("newRevision").intValue())
+                .isEqualTo(2);
+        assertThat(told("reprice", "Q-2026-0001").get("choices")).isEmpty();
         assertThat(total(told("quote", shell.visit(1).toString()))).isNotEqualTo("389.86");
         told("catalog", "undo", "1");
         assertThat(total(told("quote", shell.visit(1).toString()))).isEqualTo("389.86");
