@@ -25,6 +25,27 @@ final class Front {
     /** The best of some states; each is compared with all. */
     static Front of(List<State> candidates) {
         candidates.sort(BY_COST);
+        return new Front(oneLoad(candidates) ? bestOfOneLoad(candidates) : best(candidates));
+    }
+
+    private static boolean oneLoad(List<State> candidates) {
+        return candidates.stream()
+                .allMatch(state -> state.load() == candidates.get(0).load());
+    }
+
+    private static List<State> bestOfOneLoad(List<State> candidates) {
+        var kept = new ArrayList<State>();
+        var budget = Double.NEGATIVE_INFINITY;
+        for (var state : candidates) {
+            if (state.budget() > budget) {
+                kept.add(state);
+                budget = state.budget();
+            }
+        }
+        return kept;
+    }
+
+    private static List<State> best(List<State> candidates) {
         var kept = new ArrayList<State>();
         // By load, the greatest budget that a state of no greater cost and load has; both rise.
         var reach = new TreeMap<Double, Double>();
@@ -40,7 +61,7 @@ final class Front {
                 }
             }
         }
-        return new Front(kept);
+        return kept;
     }
 
     List<State> states() {
@@ -67,7 +88,7 @@ final class Front {
     }
 
     /** States of one load, by rising cost and so by rising budget. */
-    private List<List<State>> byLoad() {
+    List<List<State>> byLoad() {
         var groups = new TreeMap<Double, List<State>>();
         states.forEach(state ->
                 groups.computeIfAbsent(state.load(), load -> new ArrayList<>()).add(state));

@@ -192,14 +192,17 @@ final class PlanSearch {
     private List<State> through(Segment segment, Zone zone) {
         var options = choices.on(segment, zone, length(segment), scope);
         var passed = new ArrayList<State>();
-        var efficient = new HashMap<Double, List<PipeChoices.Priced>>();
-        for (var state : at(segment.to(), zone).states()) {
-            if (state.load() == 0) {
-                passed.add(state);
+        for (var alike : at(segment.to(), zone).byLoad()) {
+            var load = alike.get(0).load();
+            if (load == 0) {
+                passed.addAll(alike);
                 continue;
             }
-            for (var priced : efficient.computeIfAbsent(state.load(), load -> choices.carrying(options, zone, load))) {
-                step(segment, zone, state, priced).ifPresent(passed::add);
+            // Pipe by pipe, so that each run of states keeps its order and the front has little to sort.
+            for (var priced : choices.carrying(options, zone, load)) {
+                for (var state : alike) {
+                    step(segment, zone, state, priced).ifPresent(passed::add);
+                }
             }
         }
         return passed;

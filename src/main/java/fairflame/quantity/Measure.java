@@ -12,11 +12,13 @@ import java.util.regex.Pattern;
  * @param unit the unit as typed
  */
 public record Measure(BigDecimal value, Unit unit) {
-    private static final Pattern TEXT = Pattern.compile("\\s*([+-]?(?:\\d{1,12})?(?:\\.\\d{1,9})?)\\s*(\\S*)\\s*");
+    // Commas only between thousands: a comma before a decimal part would otherwise be read as a tenfold value.
+    private static final Pattern TEXT = Pattern.compile(
+            "\\s*([+-]?(?:\\d{1,3}(?:,\\d{3}){1,3}|\\d{1,12})?(?:\\.\\d{1,9})?)\\s*((?:[^\\d\\s.,]\\S*)?)\\s*");
 
     /** Reads text such as {@code 10.1 inwc}, {@code 60ft} or {@code 22kilohm}; the unit must be there. */
     public static Measure parse(Dimension dimension, String text) {
-        var match = TEXT.matcher(text.replace(",", ""));
+        var match = TEXT.matcher(text);
         if (!match.matches() || match.group(1).chars().noneMatch(Character::isDigit)) {
             throw Refusal.malformed(
                     dimension.words(),
@@ -28,7 +30,7 @@ public record Measure(BigDecimal value, Unit unit) {
             throw Refusal.missing(
                     "unit of " + dimension.words() + " in '" + text.strip() + "'", Unit.allowed(dimension));
         }
-        return new Measure(new BigDecimal(match.group(1)), Unit.of(dimension, match.group(2)));
+        return new Measure(new BigDecimal(match.group(1).replace(",", "")), Unit.of(dimension, match.group(2)));
     }
 
     /** The value in another unit of the same dimension. */

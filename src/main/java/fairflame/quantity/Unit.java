@@ -16,7 +16,7 @@ public enum Unit {
     INCH_WATER(Dimension.PRESSURE, 1, "in w.c.", "inwc", "inh2o", "\"wc"),
     // 6894.757 Pa per psi, 249.0889 Pa per conventional inch of water: NIST SP 811 (2008), appendix B.8. The fuel gas
     // codes print 27.7 in w.c. to the psi in their sizing text; that constant stays with their equations.
-    PSI(Dimension.PRESSURE, 6894.757 / 249.0889, "psi", "psig"),
+    PSI(Dimension.PRESSURE, 6894.757 / 249.0889, "psi", "psi", "psig"),
     KILOPASCAL(Dimension.PRESSURE, 1000 / 249.0889, "kPa", "kpa"),
     PASCAL(Dimension.PRESSURE, 1 / 249.0889, "Pa", "pa"),
     MILLIBAR(Dimension.PRESSURE, 100 / 249.0889, "mbar", "mbar"),

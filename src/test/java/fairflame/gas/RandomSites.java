@@ -33,6 +33,48 @@ final class RandomSites {
         return grown(count, longest, 4);
     }
 
+    /** One long header with a short branch at every piece, as along a row of cabins. */
+    Layout header(int count) {
+        var wide = new String[] {"2", "2-1/2", "3", "4"};
+        var segments = new ArrayList<Segment>();
+        var appliances = new ArrayList<Appliance>();
+        for (int i = 0; i < count / 2; i++) {
+            var from = i == 0 ? "m" : "n" + (i - 1);
+            segments.add(new Segment(
+                    "h" + i,
+                    from,
+                    "n" + i,
+                    Sites.steel(wide[random.nextInt(4)]),
+                    new Route(Length.ofFeet(1 + random.nextInt(3)), Fittings.none(), Place.OUTDOORS)));
+            segments.add(new Segment(
+                    "b" + i,
+                    "n" + i,
+                    "e" + i,
+                    Sites.steel(SIZES[random.nextInt(3)]),
+                    new Route(Length.ofFeet(3 + random.nextInt(20)), Fittings.none(), Place.OUTDOORS)));
+            appliances.add(new Appliance(
+                    "a" + i,
+                    "e" + i,
+                    HeatRate.ofBtuPerHour(12_000 + 1000 * random.nextInt(20)),
+                    new InletRange(Pressure.ofInchesWater(4), Pressure.ofInchesWater(14))));
+        }
+        return site(segments, appliances);
+    }
+
+    /** A deep tree of short wide pieces with small appliances, so that something can be done about it. */
+    Layout light(int count) {
+        var wide = new String[] {"1-1/2", "2", "2-1/2", "3", "4"};
+        var deep = grown(count, 3, 4);
+        var segments = deep.segments().stream()
+                .map(one -> new Segment(
+                        one.id(), one.from(), one.to(), Sites.steel(wide[random.nextInt(wide.length)]), one.route()))
+                .toList();
+        var appliances = deep.appliances().stream()
+                .map(one -> new Appliance(one.id(), one.node(), HeatRate.ofBtuPerHour(10_000), one.inlet()))
+                .toList();
+        return deep.with(segments, List.of(), appliances);
+    }
+
     private Layout grown(int count, double longest, int near) {
         var segments = new ArrayList<Segment>();
         var nodes = new ArrayList<>(List.of("m"));
