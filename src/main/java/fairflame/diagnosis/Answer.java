@@ -17,7 +17,7 @@ public sealed interface Answer {
     /** Refuses a value that this check cannot give. */
     void admit(String what, Value value);
 
-    /** What is odd about an admitted value; empty when it is usual. */
+    /** What is odd about an admitted value, without a full stop; empty when it is usual. */
     Optional<String> remark(Value value);
 
     /**
@@ -86,7 +86,7 @@ public sealed interface Answer {
             var range = usual.get();
             return range.covers(measured.measure().in(unit))
                     ? Optional.empty()
-                    : Optional.of("Unusual: " + measured + "; usual is " + words(range) + ".");
+                    : Optional.of("Unusual: " + measured + "; usual is " + words(range));
         }
 
         private String words(Range range) {

@@ -21,7 +21,7 @@ final class Doubts {
                         .findFirst()
                         .ifPresent(binding -> byReading
                                 .computeIfAbsent(reading, any -> new ArrayList<>())
-                                .add(new Objection(row.id(), row.words().in(binding), Set.of(), row.next())));
+                                .add(new Objection(row.id(), row.words().in(binding), Set.of(), row.next(), row.source())));
             }
         }
     }

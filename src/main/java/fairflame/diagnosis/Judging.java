@@ -62,9 +62,11 @@ final class Judging {
             word(check, reading).ifPresent(said::add);
         }
         if (said.isEmpty()) {
-            check.remark(reading.value()).ifPresent(words -> said.add(new Said(Verdict.EDGE, words, check.source())));
+            check.remark(reading.value())
+                    .map(words -> words.endsWith(".") ? words : words + ".")
+                    .ifPresent(words -> said.add(new Said(Verdict.EDGE, words, check.source())));
         }
-        doubts.about(reading).forEach(doubt -> said.add(new Said(Verdict.DOUBTED, doubt.words(), doubt.id())));
+        doubts.about(reading).forEach(doubt -> said.add(new Said(Verdict.DOUBTED, doubt.words(), doubt.source())));
         if (reading.value() instanceof Value.NotMeasured) {
             said.add(new Said(
                     Verdict.DOUBTED, check.title() + " was not measured; that is no good reading.", check.source()));

@@ -53,6 +53,11 @@ final class KnowledgeReader {
                 .values()
                 .forEach(complaint ->
                         all("complaint " + complaint.id() + " release-first", complaint.releaseFirst(), words.gates()));
+        words.checks().values().stream()
+                .filter(check -> comesBefore(check.id(), check, words, new HashSet<>()))
+                .forEach(check -> files.refused()
+                        .accept(Refusal.notAllowed("field after", check.after(), "no check that comes after itself")
+                                .at("check " + check.id())));
         rulebook.causes()
                 .values()
                 .forEach(cause -> all("cause " + cause.id() + " only-with", cause.onlyWith(), causes));

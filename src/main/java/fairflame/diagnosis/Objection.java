@@ -13,8 +13,9 @@ import java.util.TreeSet;
  * @param words one sentence
  * @param blocks causes that cannot settle meanwhile
  * @param next what to do about it, in this order
+ * @param source key of the source
  */
-record Objection(String id, String words, Set<String> blocks, List<CheckRef> next) {
+record Objection(String id, String words, Set<String> blocks, List<CheckRef> next, String source) {
     Objection {
         blocks = Set.copyOf(blocks);
         next = List.copyOf(next);
@@ -31,7 +32,7 @@ record Objection(String id, String words, Set<String> blocks, List<CheckRef> nex
             if (row.unless().stream().noneMatch(each -> each.holdsSomewhere(facts, Facts.Trust.SOUND))) {
                 first(facts, row.when(), row.words())
                         .ifPresent(binding ->
-                                found.add(new Objection(row.id(), row.words().in(binding), row.blocks(), row.next())));
+                                found.add(new Objection(row.id(), row.words().in(binding), row.blocks(), row.next(), row.source())));
             }
         }
         return found;

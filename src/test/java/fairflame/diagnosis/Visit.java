@@ -49,6 +49,11 @@ final class Visit {
         return this;
     }
 
+    Visit with(Reading reading) {
+        readings.add(reading);
+        return this;
+    }
+
     static Reading reading(String line) {
         int bracket = line.indexOf('[');
         var head = (bracket < 0 ? line : line.substring(0, bracket)).strip();
