@@ -21,7 +21,8 @@ final class Doubts {
                         .findFirst()
                         .ifPresent(binding -> byReading
                                 .computeIfAbsent(reading, any -> new ArrayList<>())
-                                .add(new Objection(row.id(), row.words().in(binding), Set.of(), row.next(), row.source())));
+                                .add(new Objection(
+                                        row.id(), row.words().in(binding), Set.of(), row.next(), row.source())));
             }
         }
     }

@@ -31,8 +31,8 @@ record Objection(String id, String words, Set<String> blocks, List<CheckRef> nex
         for (var row : knowledge.rulebook().contradictions()) {
             if (row.unless().stream().noneMatch(each -> each.holdsSomewhere(facts, Facts.Trust.SOUND))) {
                 first(facts, row.when(), row.words())
-                        .ifPresent(binding ->
-                                found.add(new Objection(row.id(), row.words().in(binding), row.blocks(), row.next(), row.source())));
+                        .ifPresent(binding -> found.add(new Objection(
+                                row.id(), row.words().in(binding), row.blocks(), row.next(), row.source())));
             }
         }
         return found;

@@ -30,7 +30,8 @@ class BypassTallyTest {
     void onlyTheNamedLeadComesBack() {
         var two = EMPTY.place("high-limit-switch", "A").place("outlet-switch", "A");
 
-        assertThat(two.remove("outlet-switch").out()).extracting(BypassLead::device)
+        assertThat(two.remove("outlet-switch").out())
+                .extracting(BypassLead::device)
                 .containsExactly("high-limit-switch");
     }
 
@@ -52,17 +53,26 @@ class BypassTallyTest {
         assertThatThrownBy(() -> EMPTY.place("outlet-switch", " ")).isInstanceOf(Refusal.Missing.class);
         assertThatThrownBy(() -> EMPTY.remove("outlet-switch")).hasMessageContaining("no lead is out");
         assertThatThrownBy(() -> out.remove("high-limit-switch")).hasMessageContaining("allowed: outlet-switch");
-        assertThat(out.remove("outlet-switch").place("outlet-switch", "B").out()).hasSize(1);
+        assertThat(out.remove("outlet-switch").place("outlet-switch", "B").out())
+                .hasSize(1);
     }
 
     @Test
     void aBypassWithoutALeadInTheTallyKeepsTheVisitOpen() {
-        var tried = BypassTally.of(Visit.of("drops-out").read("bypass-pair stays-lit").file());
+        var tried = BypassTally.of(
+                Visit.of("drops-out").read("bypass-pair stays-lit").file());
         assertThat(tried.problems()).hasSize(1);
         assertThat(tried.problems().get(0)).contains("no test lead is in the tally");
 
-        assertThat(BypassTally.of(Visit.of("drops-out").read("bypass-pair not measured").file()).mayClose()).isTrue();
-        assertThat(BypassTally.of(Visit.of("drops-out").read("bypass-pair stays-lit").lead("outlet-switch", true).file())
+        assertThat(BypassTally.of(Visit.of("drops-out")
+                                .read("bypass-pair not measured")
+                                .file())
+                        .mayClose())
+                .isTrue();
+        assertThat(BypassTally.of(Visit.of("drops-out")
+                                .read("bypass-pair stays-lit")
+                                .lead("outlet-switch", true)
+                                .file())
                         .mayClose())
                 .isTrue();
     }
@@ -112,7 +122,10 @@ class BypassTallyTest {
                 .lead("high-limit-switch", true);
         assertThat(visit.finding()).isInstanceOf(Finding.Unsettled.class);
 
-        assertThat(Findings.settled(visit.read("header-at-trip 121 f").finding()).causes().get(0).cause())
+        assertThat(Findings.settled(visit.read("header-at-trip 121 f").finding())
+                        .causes()
+                        .get(0)
+                        .cause())
                 .isEqualTo("LD01");
     }
 }

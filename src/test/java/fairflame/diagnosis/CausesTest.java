@@ -120,8 +120,14 @@ class CausesTest {
 
     // Shown elsewhere: the pipe needs its computed drop, these need a release or company.
     private static final Set<String> SHOWN_ELSEWHERE = Set.of(
-            "LD03/drop-explained", "LD03/plate-explained", "LO01/counted", "SR04/wet-soot-small-rise",
-            "SR06/rollout", "SR06/thermal", "LK01/bubbles", "LK02/idle");
+            "LD03/drop-explained",
+            "LD03/plate-explained",
+            "LO01/counted",
+            "SR04/wet-soot-small-rise",
+            "SR06/rollout",
+            "SR06/thermal",
+            "LK01/bubbles",
+            "LK02/idle");
 
     private record Row(String rule, Visit visit, List<String> repairs) {
         @Override
@@ -138,12 +144,17 @@ class CausesTest {
         return TABLE.lines().map(line -> {
             var cells = line.replace("DRY", DRY).split("\\|", -1);
             var visit = Visit.of(cells[1].strip());
-            Stream.of(cells[2].split(";")).map(String::strip).filter(cell -> !cell.isEmpty()).forEach(visit::plate);
+            Stream.of(cells[2].split(";"))
+                    .map(String::strip)
+                    .filter(cell -> !cell.isEmpty())
+                    .forEach(visit::plate);
             Stream.of(cells[3].split(";")).map(String::strip).forEach(visit::read);
             return new Row(
                     cells[0].strip(),
                     visit,
-                    Stream.of(cells[4].strip().split(" ")).filter(cell -> !cell.isEmpty()).toList());
+                    Stream.of(cells[4].strip().split(" "))
+                            .filter(cell -> !cell.isEmpty())
+                            .toList());
         });
     }
 
@@ -186,9 +197,11 @@ class CausesTest {
         var shown = new TreeSet<>(SHOWN_ELSEWHERE);
         rows().map(Row::rule).forEach(shown::add);
         var known = new TreeSet<String>();
-        Visit.KNOWLEDGE.causes().forEach(cause -> cause.rules().stream()
-                .filter(rule -> rule.says() == Rule.Says.DECIDES)
-                .forEach(rule -> known.add(rule.id().replace("/decides", ""))));
+        Visit.KNOWLEDGE
+                .causes()
+                .forEach(cause -> cause.rules().stream()
+                        .filter(rule -> rule.says() == Rule.Says.DECIDES)
+                        .forEach(rule -> known.add(rule.id().replace("/decides", ""))));
 
         assertThat(shown).isEqualTo(known);
     }
@@ -221,7 +234,10 @@ class CausesTest {
     @Test
     void twoFaultsStandTogetherEachOnItsOwnProof() {
         var finding = Visit.of("drops-out")
-                .read("leak-high-limit 22 kilohm", "leak-outlet 31 kilohm", "flame-signal 0.6 ua",
+                .read(
+                        "leak-high-limit 22 kilohm",
+                        "leak-outlet 31 kilohm",
+                        "flame-signal 0.6 ua",
                         "flame-signal-cleaned 3.1 ua")
                 .finding();
 
@@ -235,7 +251,10 @@ class CausesTest {
         var visit = Visit.of("leak").read("manifold-idle 0.4 inwc");
         assertThat(visit.finding()).isInstanceOf(Finding.StopWork.class);
 
-        assertThat(Findings.settled(visit.released("G10", "LK02").finding()).causes().get(0).repairs())
+        assertThat(Findings.settled(visit.released("G10", "LK02").finding())
+                        .causes()
+                        .get(0)
+                        .repairs())
                 .containsExactly("R10");
     }
 }

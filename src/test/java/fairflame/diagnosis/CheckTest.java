@@ -76,7 +76,9 @@ class CheckTest {
         var leak = KNOWLEDGE.check("leak-outlet");
         assertThat(leak.remark(leak.read("0.5 megohm")).orElseThrow()).contains("1000000 and more ohm or open");
         assertThat(leak.remark(leak.read("open"))).isEmpty();
-        assertThat(KNOWLEDGE.check("clock-seconds").remark(KNOWLEDGE.check("clock-seconds").read("900 s")))
+        assertThat(KNOWLEDGE
+                        .check("clock-seconds")
+                        .remark(KNOWLEDGE.check("clock-seconds").read("900 s")))
                 .isEmpty();
         assertThat(KNOWLEDGE.check("soot").remark(new Value.Word("wet"))).isEmpty();
     }
@@ -110,8 +112,10 @@ class CheckTest {
         var tooMuch = new Reading(
                 "gas-static", new Value.Measured(Measure.parse(Dimension.PRESSURE, "99 inwc")), "", Set.of(), true, "");
 
-        for (var reading : java.util.List.of(pressureOfVolts, wordForANumber, openForAPressure, numberForAWord, tooMuch)) {
-            assertThatThrownBy(() -> Diagnosis.of(KNOWLEDGE, Visit.of("drops-out").with(reading).file()))
+        for (var reading :
+                java.util.List.of(pressureOfVolts, wordForANumber, openForAPressure, numberForAWord, tooMuch)) {
+            assertThatThrownBy(() -> Diagnosis.of(
+                            KNOWLEDGE, Visit.of("drops-out").with(reading).file()))
                     .as(reading.toString())
                     .isInstanceOf(Refusal.class);
         }
@@ -120,7 +124,8 @@ class CheckTest {
     @Test
     void aCaseFileWithUnknownWordsIsRefused() {
         assertThatThrownBy(() -> Visit.of("sadness").finding()).isInstanceOf(Refusal.Unknown.class);
-        assertThatThrownBy(() -> Visit.of("drops-out").gate("G99", GateAnswer.NO).finding())
+        assertThatThrownBy(
+                        () -> Visit.of("drops-out").gate("G99", GateAnswer.NO).finding())
                 .isInstanceOf(Refusal.Unknown.class)
                 .hasMessageContaining("G99");
         assertThatThrownBy(() -> Visit.of("drops-out").released("G99", "x").finding())

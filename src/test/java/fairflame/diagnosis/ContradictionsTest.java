@@ -30,17 +30,14 @@ class ContradictionsTest {
 
     @Test
     void firingAboveStaticIsAskedAgain() {
-        var visit = Visit.of("drops-out")
-                .plate("minimum 4inwc")
-                .read("gas-static 8 inwc", "gas-firing 8.3 inwc");
+        var visit = Visit.of("drops-out").plate("minimum 4inwc").read("gas-static 8 inwc", "gas-firing 8.3 inwc");
 
         assertThat(conflicts(visit)).anyMatch(words -> words.contains("above the static 8 in w.c."));
         assertThat(Findings.unsettled(visit.finding()).next())
                 .extracting(NextCheck::check)
                 .startsWith("gas-static", "gas-firing");
-        assertThat(conflicts(Visit.of("drops-out")
-                        .plate("minimum 4inwc")
-                        .read("gas-static 8 inwc", "gas-firing 8.2 inwc")))
+        assertThat(conflicts(
+                        Visit.of("drops-out").plate("minimum 4inwc").read("gas-static 8 inwc", "gas-firing 8.2 inwc")))
                 .noneMatch(words -> words.contains("above the static"));
     }
 
@@ -50,7 +47,8 @@ class ContradictionsTest {
 
         assertThat(visit.finding()).isInstanceOf(Finding.Unsettled.class);
         assertThat(conflicts(visit)).anyMatch(words -> words.contains("the supply comes first"));
-        assertThat(wet().read("valve-low 17 v", "line-volts 109 v", "line-rating 120 v").finding())
+        assertThat(wet().read("valve-low 17 v", "line-volts 109 v", "line-rating 120 v")
+                        .finding())
                 .isInstanceOf(Finding.Settled.class);
     }
 
@@ -68,7 +66,8 @@ class ContradictionsTest {
         var visit = wet().read("valve-low 17 v", "first-to-fall together");
 
         assertThat(visit.finding()).isInstanceOf(Finding.Unsettled.class);
-        assertThat(wet().read("valve-low 17 v", "first-to-fall volts").finding()).isInstanceOf(Finding.Settled.class);
+        assertThat(wet().read("valve-low 17 v", "first-to-fall volts").finding())
+                .isInstanceOf(Finding.Settled.class);
     }
 
     @Test
@@ -82,10 +81,7 @@ class ContradictionsTest {
     @Test
     void bothDryColdAndASagAskForTheWarmTest() {
         var visit = Visit.of("drops-out")
-                .read(
-                        "leak-high-limit over 20 megohm [cold]",
-                        "leak-outlet over 20 megohm [cold]",
-                        "valve-low 18 v");
+                .read("leak-high-limit over 20 megohm [cold]", "leak-outlet over 20 megohm [cold]", "valve-low 18 v");
 
         assertThat(Findings.unsettled(visit.finding()).next())
                 .extracting(next -> next.check() + next.conditions())
@@ -96,8 +92,13 @@ class ContradictionsTest {
     void inputRightAndDropWrongIsAskedAgain() {
         var visit = Visit.of("drops-out")
                 .plate("input 400000btu/h", "minimum 4inwc")
-                .read("gas-static 10 inwc", "gas-firing 6.5 inwc", "clocked-input 398000 btu/h", "cock-handle angled",
-                        "gas-before-cock 9 inwc", "gas-after-cock 6.6 inwc");
+                .read(
+                        "gas-static 10 inwc",
+                        "gas-firing 6.5 inwc",
+                        "clocked-input 398000 btu/h",
+                        "cock-handle angled",
+                        "gas-before-cock 9 inwc",
+                        "gas-after-cock 6.6 inwc");
 
         assertThat(visit.finding()).isInstanceOf(Finding.Unsettled.class);
         assertThat(conflicts(visit)).anyMatch(words -> words.contains("one of the two is wrong"));
@@ -152,8 +153,7 @@ class ContradictionsTest {
 
     @Test
     void aDoubtedReadingNeitherProvesNorRulesOut() {
-        var leadsOn = Visit.of("drops-out")
-                .read("leak-high-limit 20 ohm [leads-on]", "leak-outlet 20 ohm [leads-on]");
+        var leadsOn = Visit.of("drops-out").read("leak-high-limit 20 ohm [leads-on]", "leak-outlet 20 ohm [leads-on]");
         assertThat(leadsOn.finding()).isInstanceOf(Finding.Unsettled.class);
         assertThat(Findings.candidate(leadsOn.finding(), "LD01").supports()).isNotEmpty();
         assertThat(Findings.candidate(leadsOn.finding(), "LD01").missing()).contains("leak-high-limit", "leak-outlet");
@@ -168,9 +168,13 @@ class ContradictionsTest {
     void readingsOfDifferentLoadsAreNeverCompared() {
         var visit = Visit.of("weak-heat")
                 .plate("minimum 4inwc")
-                .read("gas-static 7 inwc", "gas-firing 3.4 inwc [furnace-on]", "gas-meter-firing 4.3 inwc [heater-alone]");
+                .read(
+                        "gas-static 7 inwc",
+                        "gas-firing 3.4 inwc [furnace-on]",
+                        "gas-meter-firing 4.3 inwc [heater-alone]");
 
         assertThat(Findings.candidate(visit.finding(), "LD03M").standing()).isNotEqualTo(Candidate.Standing.SETTLED);
-        assertThat(visit.read("gas-meter-firing 3.6 inwc [furnace-on]").finding()).isInstanceOf(Finding.Settled.class);
+        assertThat(visit.read("gas-meter-firing 3.6 inwc [furnace-on]").finding())
+                .isInstanceOf(Finding.Settled.class);
     }
 }

@@ -90,9 +90,12 @@ class DangersTest {
         var open = Findings.unsettled(proved().notAsked(gate).finding());
         assertThat(open.next().get(0).check()).isEqualTo(gate);
 
-        assertThat(proved().gate(gate, GateAnswer.YES).released(gate, "the cause").finding())
+        assertThat(proved().gate(gate, GateAnswer.YES)
+                        .released(gate, "the cause")
+                        .finding())
                 .isInstanceOf(Finding.Settled.class);
-        assertThat(proved().notAsked(gate).released(gate, "the cause").finding()).isInstanceOf(Finding.Settled.class);
+        assertThat(proved().notAsked(gate).released(gate, "the cause").finding())
+                .isInstanceOf(Finding.Settled.class);
     }
 
     @Test
@@ -108,7 +111,8 @@ class DangersTest {
         assertThat(Findings.stopWork(visit.finding()).dangers())
                 .extracting(Finding.Danger::gate)
                 .containsExactly("G1", "G2");
-        assertThat(Findings.stopWork(visit.released("G1", "union remade").finding()).dangers())
+        assertThat(Findings.stopWork(visit.released("G1", "union remade").finding())
+                        .dangers())
                 .extracting(Finding.Danger::gate)
                 .containsExactly("G2");
     }
@@ -135,8 +139,10 @@ class DangersTest {
 
     @Test
     void aReleaseNamesACauseOfAnotherComplaint() {
-        var released = Findings.settled(
-                Visit.of("weak-heat").gate("G3", GateAnswer.YES).released("G3", "SR02").finding());
+        var released = Findings.settled(Visit.of("weak-heat")
+                .gate("G3", GateAnswer.YES)
+                .released("G3", "SR02")
+                .finding());
 
         assertThat(released.causes()).extracting(Candidate::cause).containsExactly("SR02");
         assertThat(released.causes().get(0).supports().get(0).words())

@@ -26,8 +26,12 @@ class DiagnosisPropertiesTest {
             var verdicts = Diagnosis.verdicts(Visit.KNOWLEDGE, visit.file());
             var other = visit.file(cases.shuffled(visit.readings()));
 
-            assertThat(Diagnosis.of(Visit.KNOWLEDGE, other)).as("seed " + SEED + " case " + i).isEqualTo(finding);
-            assertThat(Diagnosis.verdicts(Visit.KNOWLEDGE, other)).as("seed " + SEED + " case " + i).isEqualTo(verdicts);
+            assertThat(Diagnosis.of(Visit.KNOWLEDGE, other))
+                    .as("seed " + SEED + " case " + i)
+                    .isEqualTo(finding);
+            assertThat(Diagnosis.verdicts(Visit.KNOWLEDGE, other))
+                    .as("seed " + SEED + " case " + i)
+                    .isEqualTo(verdicts);
         }
     }
 
@@ -85,18 +89,37 @@ class DiagnosisPropertiesTest {
     @Test
     void noDangerReadingEverEndsSettled() {
         var dangers = List.of(
-                "gas-smell yes", "gas-detector alarm", "joint-leak bubbles", "co-room 71 ppm", "co-alarm sounding",
-                "people-unwell yes", "scorch outside-chamber", "rollout-fuse open", "thermal-fuse open",
-                "wiring-look melted", "shock-felt yes", "gfci trips-again", "flooded yes",
-                "live-parts-water standing-water", "gas-static 50.1 inwc", "gas-firing 60 inwc", "bridge-found found",
-                "co-flue 401 ppm", "burner-box wet", "banging boiling-or-banging", "manifold-idle 0.1 inwc",
-                "transformer-idle 30.1 v", "transformer-low 45 v", "valve-low 31 v");
+                "gas-smell yes",
+                "gas-detector alarm",
+                "joint-leak bubbles",
+                "co-room 71 ppm",
+                "co-alarm sounding",
+                "people-unwell yes",
+                "scorch outside-chamber",
+                "rollout-fuse open",
+                "thermal-fuse open",
+                "wiring-look melted",
+                "shock-felt yes",
+                "gfci trips-again",
+                "flooded yes",
+                "live-parts-water standing-water",
+                "gas-static 50.1 inwc",
+                "gas-firing 60 inwc",
+                "bridge-found found",
+                "co-flue 401 ppm",
+                "burner-box wet",
+                "banging boiling-or-banging",
+                "manifold-idle 0.1 inwc",
+                "transformer-idle 30.1 v",
+                "transformer-low 45 v",
+                "valve-low 31 v");
         var cases = new RandomCases(SEED + 3);
         for (int i = 0; i < 1_200; i++) {
             var danger = dangers.get(i % dangers.size());
             var visit = cases.visit(cases.upTo(30)).read(danger);
 
-            assertThat(visit.finding()).as("seed " + (SEED + 3) + " case " + i + " " + danger)
+            assertThat(visit.finding())
+                    .as("seed " + (SEED + 3) + " case " + i + " " + danger)
                     .isInstanceOf(Finding.StopWork.class);
         }
     }
@@ -123,13 +146,16 @@ class DiagnosisPropertiesTest {
                     good -> assertThat(good.causes()).as(what).isNotEmpty(),
                     open -> assertThat(open.next()).as(what).isNotEmpty(),
                     stop -> assertThat(stop.dangers()).as(what).isNotEmpty());
-            assertThat(finding.candidates()).as(what).isSortedAccordingTo((one, other) ->
-                    one.standing().compareTo(other.standing()));
+            assertThat(finding.candidates())
+                    .as(what)
+                    .isSortedAccordingTo((one, other) -> one.standing().compareTo(other.standing()));
             if (finding instanceof Finding.Settled good) {
                 settled++;
-                assertThat(good.causes()).as(what).allMatch(cause -> cause.standing() == Standing.SETTLED
-                        && !cause.restsOn().isEmpty()
-                        && !cause.supports().isEmpty());
+                assertThat(good.causes())
+                        .as(what)
+                        .allMatch(cause -> cause.standing() == Standing.SETTLED
+                                && !cause.restsOn().isEmpty()
+                                && !cause.supports().isEmpty());
             }
         }
         assertThat(settled).isPositive();

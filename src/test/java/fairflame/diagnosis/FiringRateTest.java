@@ -14,7 +14,8 @@ class FiringRateTest {
         return FiringRate.of(Visit.KNOWLEDGE, visit.file());
     }
 
-    // Meter clocking pages: 1/2 ft3 in 29 s is 62 cfh; 1/2 ft3 in 22 s is 81.82 cfh and 81,820 Btu/h at 1,000; the others
+    // Meter clocking pages: 1/2 ft3 in 29 s is 62 cfh; 1/2 ft3 in 22 s is 81.82 cfh and 81,820 Btu/h at 1,000; the
+    // others
     // are the same arithmetic: 3600 x ft3 x heating value / seconds.
     @ParameterizedTest(name = "{0} ft3 in {1} s at {2} Btu/ft3")
     @CsvSource(textBlock = """
@@ -27,10 +28,13 @@ class FiringRateTest {
         """)
     void clocksAMeter(String volume, String seconds, String value, double cfh, double btu) {
         var rate = of(Visit.of("weak-heat")
-                .read("clock-volume " + volume + " ft3", "clock-seconds " + seconds + " s",
+                .read(
+                        "clock-volume " + volume + " ft3",
+                        "clock-seconds " + seconds + " s",
                         "heating-value " + value + " btu/ft3"));
 
-        assertThat(FiringRate.flow(Double.parseDouble(volume), Double.parseDouble(seconds)).cubicFeetPerHour())
+        assertThat(FiringRate.flow(Double.parseDouble(volume), Double.parseDouble(seconds))
+                        .cubicFeetPerHour())
                 .isEqualTo(cfh, within(0.005));
         assertThat(rate.clocked().orElseThrow().btuPerHour()).isEqualTo(btu, within(0.5));
         assertThat(rate.assumed()).isFalse();
@@ -54,7 +58,8 @@ class FiringRateTest {
         assertThat(natural.share()).contains(new BigDecimal("95.0"));
         assertThat(natural.words().orElseThrow()).contains("with an assumed heating value");
 
-        var propane = of(Visit.of("weak-heat").plate("fuel propane", "input 400000btu/h").read("clocked-flow 152 cfh"));
+        var propane = of(
+                Visit.of("weak-heat").plate("fuel propane", "input 400000btu/h").read("clocked-flow 152 cfh"));
         assertThat(propane.share()).contains(new BigDecimal("95.0"));
     }
 
@@ -68,7 +73,8 @@ class FiringRateTest {
         assertThat(of(visit).clocked().orElseThrow().btuPerHour()).isEqualTo(300_000);
     }
 
-    // 4 percent less for each 1,000 ft above sea level once the site is above 2,000 ft; 17 percent at 4,300 ft is the usual
+    // 4 percent less for each 1,000 ft above sea level once the site is above 2,000 ft; 17 percent at 4,300 ft is the
+    // usual
     // reading of the table (4 x 4.3 = 17.2).
     @ParameterizedTest(name = "{0} ft: {1}")
     @CsvSource(textBlock = """
@@ -85,9 +91,8 @@ class FiringRateTest {
 
     @Test
     void aHeaterInTheMountainsIsNotCalledUnderfired() {
-        var visit = Visit.of("weak-heat")
-                .plate("input 400000btu/h")
-                .read("clocked-input 340000 btu/h", "altitude 4000 ft");
+        var visit =
+                Visit.of("weak-heat").plate("input 400000btu/h").read("clocked-input 340000 btu/h", "altitude 4000 ft");
 
         assertThat(of(visit).share()).contains(new BigDecimal("101.2"));
     }
@@ -129,7 +134,8 @@ class FiringRateTest {
         assertThat(of(Visit.of("weak-heat").plate("efficiency 80").read("water-rise -3 f", "water-flow 40 gpm"))
                         .byWater())
                 .isEmpty();
-        assertThat(of(Visit.of("weak-heat").read("water-rise 9 f", "water-flow 40 gpm")).byWater())
+        assertThat(of(Visit.of("weak-heat").read("water-rise 9 f", "water-flow 40 gpm"))
+                        .byWater())
                 .isEmpty();
         assertThat(of(Visit.of("weak-heat")).words()).isEmpty();
         assertThat(of(Visit.of("weak-heat")).share()).isEmpty();

@@ -13,23 +13,28 @@ class KnowledgeFilesTest {
     private static void refused(KnowledgeTexts texts, String... parts) {
         assertThatThrownBy(() -> Knowledge.parse(texts.files()))
                 .isInstanceOf(Refusal.class)
-                .satisfies(refusal -> assertThat(refusal.getMessage()).contains(parts).doesNotContain("\n"));
+                .satisfies(refusal ->
+                        assertThat(refusal.getMessage()).contains(parts).doesNotContain("\n"));
     }
 
     @Test
     void theShippedFilesAreRead() {
         var knowledge = Knowledge.shipped();
 
-        assertThat(knowledge.complaints()).extracting(Complaint::id).containsExactly(
-                "drops-out",
-                "no-ignition-try",
-                "no-flame",
-                "trips-after-minutes",
-                "weak-heat",
-                "fault-light",
-                "soot-or-rollout",
-                "leak");
-        assertThat(knowledge.gates()).extracting(Gate::id).startsWith("G1", "G2", "G3", "G4", "G5", "G6", "G7", "G8", "G9");
+        assertThat(knowledge.complaints())
+                .extracting(Complaint::id)
+                .containsExactly(
+                        "drops-out",
+                        "no-ignition-try",
+                        "no-flame",
+                        "trips-after-minutes",
+                        "weak-heat",
+                        "fault-light",
+                        "soot-or-rollout",
+                        "leak");
+        assertThat(knowledge.gates())
+                .extracting(Gate::id)
+                .startsWith("G1", "G2", "G3", "G4", "G5", "G6", "G7", "G8", "G9");
         assertThat(knowledge.causes()).hasSizeGreaterThan(60);
         assertThat(knowledge.checks()).hasSizeGreaterThan(140);
         assertThat(knowledge.instruments()).isNotEmpty();
@@ -41,7 +46,10 @@ class KnowledgeFilesTest {
         assertThat(knowledge.source("S-NOWHERE")).isEmpty();
         assertThat(knowledge.cause("LD01").orElseThrow().also()).contains("TM05");
         assertThat(knowledge.cause("XX99")).isEmpty();
-        assertThat(knowledge.causesOf("leak")).extracting(Cause::id).contains("LK01", "LK06").doesNotContain("LD01");
+        assertThat(knowledge.causesOf("leak"))
+                .extracting(Cause::id)
+                .contains("LK01", "LK06")
+                .doesNotContain("LD01");
     }
 
     @Test
@@ -52,8 +60,7 @@ class KnowledgeFilesTest {
                 + "TM01 TM02 TM03 TM04 TM05 TM06 TM07 TM08 TM09 WH01 WH02 WH03 WH04 WH05 WH06 WH07 "
                 + "LO01 LO02 LO03 LO04 SR01 SR02 SR03 SR04 SR05 SR06 LK01 LK02 LK03 LK04 LK05 LK06";
         var named = Knowledge.shipped().causes().stream()
-                .flatMap(cause -> Stream.concat(
-                        Stream.of(cause.id()), cause.also().stream()))
+                .flatMap(cause -> Stream.concat(Stream.of(cause.id()), cause.also().stream()))
                 .toList();
 
         assertThat(named).contains(rows.split(" "));
@@ -123,7 +130,8 @@ class KnowledgeFilesTest {
 
         assertThatThrownBy(() -> Knowledge.parse(texts.files()))
                 .isInstanceOf(Refusal.class)
-                .satisfies(refusal -> assertThat(refusal.getMessage()).contains(expected).doesNotContain("\n"));
+                .satisfies(refusal ->
+                        assertThat(refusal.getMessage()).contains(expected).doesNotContain("\n"));
     }
 
     @Test
@@ -141,16 +149,19 @@ class KnowledgeFilesTest {
         refused(new KnowledgeTexts().append("causes-x.yaml", "- {id: A, id: B}"), "causes-x.yaml");
         refused(new KnowledgeTexts().append("sources.csv", "only,two\n"), "sources.csv");
         refused(new KnowledgeTexts().append("causes-x.yaml", "- {id: A, title: [x], plain: x}"), "one text");
-        refused(new KnowledgeTexts().append("causes-x.yaml", "- {id: A, title: x, plain: x, common: 1, for: x}"), "a list");
+        refused(
+                new KnowledgeTexts().append("causes-x.yaml", "- {id: A, title: x, plain: x, common: 1, for: x}"),
+                "a list");
         refused(new KnowledgeTexts().append("causes-x.yaml", "- {id: A, plain: x}"), "field title", "text");
     }
 
     @Test
     void aRuleWithoutConditionsIsRefused() {
         refused(
-                new KnowledgeTexts().append(
-                        "causes-x.yaml",
-                        "- {id: A, title: x, plain: x, common: 1, for: [{id: a, when: [], words: y}]}"),
+                new KnowledgeTexts()
+                        .append(
+                                "causes-x.yaml",
+                                "- {id: A, title: x, plain: x, common: 1, for: [{id: a, when: [], words: y}]}"),
                 "causes-x.yaml row 1 A for a",
                 "one condition or more");
     }
@@ -158,10 +169,11 @@ class KnowledgeFilesTest {
     @Test
     void twoRulesOfOneNameAreRefused() {
         refused(
-                new KnowledgeTexts().append(
-                        "causes-x.yaml",
-                        "- {id: A, title: x, plain: x, common: 1, for: [{id: a, when: soot is wet, words: y},"
-                                + " {id: a, when: soot is dry, words: y}]}"),
+                new KnowledgeTexts()
+                        .append(
+                                "causes-x.yaml",
+                                "- {id: A, title: x, plain: x, common: 1, for: [{id: a, when: soot is wet, words: y},"
+                                        + " {id: a, when: soot is dry, words: y}]}"),
                 "rule 'A/for/a'");
     }
 }

@@ -56,7 +56,9 @@ final class RandomCases {
         var figure = (Answer.Figure) answer;
         var range = random.nextBoolean() ? figure.usual().orElse(figure.possible()) : figure.possible();
         if (Double.isInfinite(range.highest())) {
-            return random.nextBoolean() ? new Value.OpenLine() : measured(Math.pow(10, 7 * random.nextDouble()), figure);
+            return random.nextBoolean()
+                    ? new Value.OpenLine()
+                    : measured(Math.pow(10, 7 * random.nextDouble()), figure);
         }
         return measured(range.lowest() + random.nextDouble() * (range.highest() - range.lowest()), figure);
     }

@@ -70,7 +70,8 @@ class ReadingVerdictTest {
                 .read("gas-static 2.4 kpa", "gas-firing 8.9 inwc");
 
         assertThat(of(visit, "gas-firing").allowedLow().map(Measure::toString)).isEqualTo(Optional.of("4.00 in w.c."));
-        assertThat(of(visit, "gas-firing").allowedHigh().map(Measure::toString)).isEqualTo(Optional.of("14.00 in w.c."));
+        assertThat(of(visit, "gas-firing").allowedHigh().map(Measure::toString))
+                .isEqualTo(Optional.of("14.00 in w.c."));
         assertThat(of(visit, "gas-static").allowedLow().map(Measure::toString)).isEqualTo(Optional.of("1.00 kPa"));
     }
 

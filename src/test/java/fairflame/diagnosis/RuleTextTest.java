@@ -42,7 +42,7 @@ class RuleTextTest {
                 "gas-static > 10 inwc",
                 "gas-static >= 10.1 inwc",
                 "gas-static <= 10.1 inwc",
-                "gas-static < 1 psig",
+                "gas-static < 1 psi",
                 "gas-static > 2.5 kpa",
                 "gas-static - gas-firing[furnace-on] <= 2.0 inwc",
                 "gas-static - gas-firing[furnace-on] >= 2.0 inwc",
@@ -156,11 +156,16 @@ class RuleTextTest {
     @Test
     void anOpenLineLessAnOpenLineIsNothing() {
         var facts = Facts.of(
-                Visit.of("drops-out").read("leak-outlet open", "leak-high-limit open").file(), WORDS);
+                Visit.of("drops-out")
+                        .read("leak-outlet open", "leak-high-limit open")
+                        .file(),
+                WORDS);
 
-        assertThat(RuleText.condition("leak-outlet - leak-high-limit < 1 ohm", WORDS).holdsSomewhere(facts, Trust.ANY))
+        assertThat(RuleText.condition("leak-outlet - leak-high-limit < 1 ohm", WORDS)
+                        .holdsSomewhere(facts, Trust.ANY))
                 .isFalse();
-        assertThat(RuleText.condition("leak-outlet + leak-high-limit > 1 ohm", WORDS).holdsSomewhere(facts, Trust.ANY))
+        assertThat(RuleText.condition("leak-outlet + leak-high-limit > 1 ohm", WORDS)
+                        .holdsSomewhere(facts, Trust.ANY))
                 .isTrue();
     }
 
@@ -171,7 +176,7 @@ class RuleTextTest {
         assertThat(missing("gas-static - gas-firing[fast] > 3 inwc", facts)).containsExactly("gas-firing[fast]");
         assertThat(missing("gas-static < plate.inlet-minimum", facts)).containsExactly("data-plate");
         assertThat(missing("pipe is explains", facts)).containsExactly("pipe-layout");
-        assertThat(missing("computed.filter-excess > 8 psig", facts))
+        assertThat(missing("computed.filter-excess > 8 psi", facts))
                 .containsExactly("filter-clean-pressure", "filter-pressure");
         assertThat(missing("computed.input-share > 8 %", facts)).containsExactly("clocked-input");
         assertThat(missing("first-to-fall is gas and 2 * valve-low > 3 v", facts))
@@ -184,7 +189,8 @@ class RuleTextTest {
 
     @Test
     void aComputedNumberAsksForThePlateWhenItsReadingsAreThere() {
-        var facts = Facts.of(Visit.of("drops-out").read("clocked-input 300000 btu/h").file(), WORDS);
+        var facts = Facts.of(
+                Visit.of("drops-out").read("clocked-input 300000 btu/h").file(), WORDS);
 
         assertThat(missing("computed.input-share > 8 %", facts)).containsExactly("data-plate");
     }

@@ -76,7 +76,8 @@ class TemplateTest {
         assertThatThrownBy(() -> Template.parse("Read {gas-statics}.", WORDS))
                 .isInstanceOf(Refusal.Unknown.class)
                 .hasMessageContaining("gas-statics");
-        assertThatThrownBy(() -> Template.parse("{gas-static - valve-low}", WORDS)).isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> Template.parse("{gas-static - valve-low}", WORDS))
+                .isInstanceOf(Refusal.class);
     }
 
     @Test
