@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
             ConversionCommands.ChangeSigned.class,
             ConversionCommands.Part.class,
             ConversionCommands.Credit.class,
+            KnowledgeCommand.class,
             CatalogCommand.class,
             PermitCommand.class,
             CalendarCommand.class,

@@ -10,10 +10,12 @@ import fairflame.document.PaperText;
 import fairflame.document.QuotePdf;
 import fairflame.document.QuoteXlsx;
 import fairflame.document.StopWorkPdf;
+import fairflame.document.page.Drawing;
 import fairflame.document.page.PageFormat;
 import fairflame.invoice.Invoice;
 import fairflame.quote.Quote;
 import fairflame.quote.StopWorkSheet;
+import fairflame.store.StoredVisit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -70,9 +72,14 @@ final class Papers {
     private List<String> quote(String name, Quote quote, Optional<SignedRevision> signed, Record data) {
         return written(files(
                 name,
-                QuotePdf.write(quote, signed, text(), format),
+                QuotePdf.write(quote, signed, text(), format, gasLine(quote)),
                 QuoteXlsx.write(quote, signed, text(), format),
                 data));
+    }
+
+    private Optional<Drawing> gasLine(Quote quote) {
+        var visit = workplace.store().reading(records -> records.visits().find(quote.visit()));
+        return new GasLinePicture(workplace.library()).of(quote, visit.map(StoredVisit::text));
     }
 
     private PaperText text() {

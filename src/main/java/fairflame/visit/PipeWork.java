@@ -48,6 +48,18 @@ final class PipeWork {
                 .orElse(List.of());
     }
 
+    /** The plan whose job is offered first; empty when none is needed. */
+    static Optional<Plan> suggested(Examination examined, Library library, Jurisdiction place) {
+        return examined.layout()
+                .flatMap(layout -> choices(
+                                layout,
+                                library,
+                                place,
+                                examined.visit().repair().raised())
+                        .best())
+                .filter(plan -> !plan.changes().isEmpty());
+    }
+
     /**
      * The least-cost plan of a layout at a shop's own prices in a place.
      *

@@ -127,7 +127,7 @@ public final class QuoteMaking {
                                 repair ? paper.terms() : paper.diagnosisTerms(),
                                 versions,
                                 Optional.empty()),
-                        Optional.empty(),
+                        visit.repair().fitter(),
                         Gauges.of(examined.verdicts()),
                         visit.file().releases()));
     }

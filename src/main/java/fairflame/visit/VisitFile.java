@@ -15,6 +15,7 @@ import fairflame.quantity.HeatRate;
 import fairflame.quantity.Measure;
 import fairflame.quantity.Pressure;
 import fairflame.quantity.Unit;
+import fairflame.quote.LicensedPerson;
 import fairflame.quote.Party;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -229,12 +230,13 @@ public final class VisitFile {
     }
 
     private static RepairTerms repair(Fields fields) {
-        fields.only("partYears", "facts", "sizes", "raisedDelivery");
+        fields.only("partYears", "facts", "sizes", "raisedDelivery", "fitter");
         return new RepairTerms(
                 fields.whole("partYears", 0, 80),
                 Set.copyOf(fields.texts("facts")),
                 fields.optionalObject("sizes").map(Fields::named).orElse(Map.of()),
-                raised(fields));
+                raised(fields),
+                fields.optionalObject("fitter").map(VisitFile::fitter));
     }
 
     static LocalDate date(Fields fields, String name) {
@@ -254,5 +256,13 @@ public final class VisitFile {
                 throw refusal.at("field " + fields.path("raisedDelivery"));
             }
         });
+    }
+
+    private static LicensedPerson fitter(Fields fields) {
+        fields.only("name", "licence", "expires");
+        return new LicensedPerson(
+                fields.text("name"),
+                fields.text("licence"),
+                fields.has("expires") ? Optional.of(date(fields, "expires")) : Optional.empty());
     }
 }
