@@ -4,6 +4,7 @@ import fairflame.Refusal;
 import fairflame.quantity.Dimension;
 import fairflame.quantity.Unit;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;

@@ -79,7 +79,7 @@ final class Papers {
 
     private Optional<Drawing> gasLine(Quote quote) {
         var visit = workplace.store().reading(records -> records.visits().find(quote.visit()));
-        return new GasLinePicture(workplace.library()).of(quote, visit.map(StoredVisit::text));
+        return new QuoteDrawing(workplace.library()).of(quote, visit.map(StoredVisit::text));
     }
 
     private PaperText text() {

@@ -25,11 +25,6 @@ public record Style(Face face, double size, double leading, Ink ink) {
         return new Style(face, size, points, ink);
     }
 
-    /** Width in points of words whose every character the face has. */
-    public double width(String words) {
-        return face.width(words, size);
-    }
-
     // Depends on the leading alone, so that sizes of one leading stand on one line. A capital, 0.668 of the size high
     // in every bundled cut, stands in the middle of the line when the leading is 4/3 of the size.
     /** From the top of a line to its baseline. */

@@ -1,6 +1,6 @@
 package fairflame.visit;
 
-import fairflame.document.GasLineDrawing;
+import fairflame.document.GasLinePicture;
 import fairflame.document.page.Drawing;
 import fairflame.gas.Layout;
 import fairflame.gas.LayoutDrawing;
@@ -8,10 +8,10 @@ import fairflame.quote.Quote;
 import java.util.Optional;
 
 /** The gas line of a quote as the customer sees it: before, and after the suggested work. */
-final class GasLinePicture {
+final class QuoteDrawing {
     private final Library library;
 
-    GasLinePicture(Library library) {
+    QuoteDrawing(Library library) {
         this.library = library;
     }
 
@@ -24,7 +24,7 @@ final class GasLinePicture {
                 .map(text -> library.visits().read(text))
                 .map(visit -> Examination.of(visit, library))
                 .flatMap(examined -> examined.layout().map(layout -> drawn(quote, examined, layout)))
-                .map(GasLineDrawing::new);
+                .map(GasLinePicture::of);
     }
 
     private fairflame.gas.Drawing drawn(Quote quote, Examination examined, Layout layout) {
