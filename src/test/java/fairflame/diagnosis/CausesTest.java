@@ -79,7 +79,7 @@ class CausesTest {
             AF05/module                  | no-flame | | module-in 24 v; module-out 0 v; valve-trial 0 v; igniter-glow glows | R08
             AF05/module-spark            | no-flame | | module-in 24 v; module-out 0 v; valve-trial 0 v; spark at-gap | R08
             AF06/shut                    | no-flame | minimum 4inwc | valve-trial 24 v; manifold 0 inwc; gas-static 8 inwc | R10
-            AF07/low-with-good-inlet     | weak-heat | minimum 4inwc; manifold 3.5inwc | gas-static 8 inwc; gas-firing 7 inwc; manifold 2.6 inwc | R44 R10
+            AF07/low-with-good-inlet     | weak-heat | minimum 4inwc; manifold 3.5inwc | gas-static 8 inwc; gas-firing 7 inwc; manifold 2.6 inwc; inlet-screen clean | R44 R10
             AF08/tray-out                | no-flame | | flame-look no-gas; manifold 3.5 inwc; burner-look blocked | R15
             AF09/differs                 | no-flame | | gas-match differs | R54
             AF10/trap                    | drops-out | | gas-before-trap 9 inwc; gas-after-trap 6 inwc | R17

@@ -58,7 +58,7 @@ class DiagnosisPropertiesTest {
         var cases = new RandomCases(SEED + 2);
         int supported = 0;
         int raised = 0;
-        for (int i = 0; i < 6_000; i++) {
+        for (int i = 0; i < 1_500; i++) {
             var visit = cases.visit(2 + cases.upTo(12));
             var before = visit.finding();
             var after = visit.with(cases.reading()).finding();
@@ -82,8 +82,8 @@ class DiagnosisPropertiesTest {
                 }
             }
         }
-        assertThat(supported).as("supporting readings met").isGreaterThan(300);
-        assertThat(raised).as("causes raised").isGreaterThan(20);
+        assertThat(supported).as("supporting readings met").isGreaterThan(75);
+        assertThat(raised).as("causes raised").isGreaterThan(5);
     }
 
     @Test
