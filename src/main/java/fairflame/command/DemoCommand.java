@@ -2,11 +2,11 @@ package fairflame.command;
 
 import fairflame.visit.Demo;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Runs the whole job on invented visits. */
 @Command(
@@ -21,12 +21,23 @@ final class DemoCommand implements Callable<Integer> {
             defaultValue = "demo-out")
     private Path out;
 
-    @Spec
-    private CommandSpec spec;
+    @Mixin
+    private Printing printing;
 
     @Override
     public Integer call() {
-        new Demo(out, spec.commandLine().getOut()::println).run();
+        // The story is told as it happens; for programs it is gathered.
+        var story = new ArrayList<String>();
+        printing.print(
+                () -> {
+                    new Demo(out, story::add).run();
+                    return Printing.object().put("folder", out.toString()).set("story", Printing.texts(story));
+                },
+                terminal -> new Demo(out, line -> {
+                            terminal.println(line);
+                            terminal.flush();
+                        })
+                        .run());
         return 0;
     }
 }
