@@ -4,6 +4,7 @@ import fairflame.Refusal;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
@@ -51,6 +52,37 @@ public record Quote(
         terms = List.copyOf(terms);
         assumed = List.copyOf(assumed);
         madeFrom = List.copyOf(madeFrom);
+    }
+
+    /** The same with further decision arithmetic beside each choice. */
+    public Quote telling(Function<Choice, List<String>> arithmetic) {
+        var told = choices.stream()
+                .map(choice ->
+                        choice.told(Stream.concat(choice.arithmetic().stream(), arithmetic.apply(choice).stream())
+                                .distinct()
+                                .toList()))
+                .toList();
+        return new Quote(
+                number,
+                revision,
+                visit,
+                repair,
+                made,
+                validUntil,
+                currency,
+                seller,
+                sellerLicence,
+                customer,
+                site,
+                heater,
+                place,
+                rules,
+                finding,
+                told,
+                notes,
+                terms,
+                assumed,
+                madeFrom);
     }
 
     /** All notes that apply when this choice is taken, the boxed ones first. */

@@ -24,6 +24,7 @@ import fairflame.quote.UnitPrice;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,6 +40,8 @@ import org.joda.money.Money;
 final class PipeCosts implements PipePrices {
     private static final String PIPE_ROLE = "pipe-";
     private static final String REGULATOR_TASK = "R20";
+    static final String EXCESS_FLOW_TASK = "R58";
+    static final String EXCESS_FLOW_VALVE = "excess-flow-valve";
 
     private final Shop shop;
     private final Jurisdiction place;
@@ -130,7 +133,18 @@ final class PipeCosts implements PipePrices {
 
     @Override
     public Optional<Money> excessFlowValve(GasFlow flow) {
-        return Optional.empty();
+        return valve(flow)
+                .map(part -> UnitPrice.of(part, shop)
+                        .price()
+                        .plus(labour(shop.task(EXCESS_FLOW_TASK).in(place), Map.of(Per.PIECE, BigDecimal.ONE))));
+    }
+
+    /** The smallest excess-flow valve that lets a flow through; its size in the parts list is that flow. */
+    Optional<Part> valve(GasFlow flow) {
+        return shop.parts().stream()
+                .filter(part -> part.role().equals(EXCESS_FLOW_VALVE))
+                .filter(part -> Double.parseDouble(part.size()) >= flow.cubicFeetPerHour())
+                .min(Comparator.comparing(part -> Double.parseDouble(part.size())));
     }
 
     /** Access steps of a gas line job and the permit fee. */
@@ -155,7 +169,7 @@ final class PipeCosts implements PipePrices {
             var size = need.size().equals(PartNeed.INLET) ? inletSize : need.size();
             costs.add(sold(part(need.role(), size), need.quantity()));
         }
-        costs.add(labour(task, Map.of(Per.JOB, BigDecimal.ONE)));
+        costs.add(labour(task, Map.of(Per.JOB, BigDecimal.ONE, Per.PIECE, BigDecimal.ONE)));
         return Amounts.sum(currency(), costs);
     }
 
@@ -173,7 +187,7 @@ final class PipeCosts implements PipePrices {
         var technician = Optional.ofNullable(hourly.get(Trade.TECHNICIAN)).orElseThrow();
         return task.trades().stream()
                 .map(trade -> hourly.getOrDefault(trade, technician))
-                .max(java.util.Comparator.naturalOrder())
+                .max(Comparator.naturalOrder())
                 .orElse(technician);
     }
 

@@ -17,9 +17,11 @@ import fairflame.quantity.Pressure;
 import fairflame.repair.PipeJob;
 import fairflame.repair.PipeRun;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -66,12 +68,24 @@ final class PipeWork {
      * @param raised delivery pressure that the gas supplier has agreed to; without it none is weighed
      */
     static PlanChoices choices(Layout layout, Library library, Jurisdiction place, Optional<Pressure> raised) {
-        var rules = PlanRules.cautious(layout);
+        var rules = PlaceLimits.applied(PlanRules.cautious(layout), place);
         return LeastCostPlan.find(
                 library.tables(),
                 layout,
                 new PipeCosts(library.shop(), place, library.tables(), layout),
                 raised.map(rules::raising).orElse(rules));
+    }
+
+    /** Sizes of parts that the work on a gas line decides, by role. */
+    static Map<String, String> sizes(Examination examined, Library library, Jurisdiction place) {
+        var sizes = new HashMap<String, String>();
+        suggested(examined, library, place)
+                .ifPresent(plan -> plan.changes().stream()
+                        .filter(change -> change.kind() == Change.Kind.EXCESS_FLOW_VALVE)
+                        .flatMap(change -> new PipeCosts(library.shop(), place, library.tables(), plan.after())
+                                .valve(change.flow()).stream())
+                        .forEach(part -> sizes.put(part.role(), part.size())));
+        return sizes;
     }
 
     private List<PipeJob> jobs(PlanChoices choices) {
@@ -99,6 +113,8 @@ final class PipeWork {
             change.pipe().ifPresent(pipe -> change.route().ifPresent(route -> runs.add(run(pipe, route))));
             if (change.kind() == Change.Kind.REGULATOR) {
                 also.add("R20");
+            } else if (change.kind() == Change.Kind.EXCESS_FLOW_VALVE) {
+                also.add(PipeCosts.EXCESS_FLOW_TASK);
             }
         }
         return new PipeJob(id(plan, runs), title(plan), runs, inlet(plan), sizing(plan), leaves(plan), also);

@@ -66,7 +66,7 @@ record PriceFields(CurrencyUnit currency) {
                 Optional.empty());
     }
 
-    private static Optional<Percent> percent(Fields fields, String name, int highest) {
+    Optional<Percent> percent(Fields fields, String name, int highest) {
         return fields.optional(name).map(text -> {
             try {
                 var percent = Percent.parse(text);
@@ -81,7 +81,7 @@ record PriceFields(CurrencyUnit currency) {
     }
 
     /** An amount with two decimals; a currency code in front has to be the shop's. */
-    private Optional<Money> money(Fields fields, String name) {
+    Optional<Money> money(Fields fields, String name) {
         return fields.optional(name).map(text -> {
             try {
                 var parts = text.split("\\s+", -1);

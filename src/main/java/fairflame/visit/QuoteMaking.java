@@ -18,8 +18,10 @@ import fairflame.repair.ScopeBuilder;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -47,9 +49,10 @@ public final class QuoteMaking {
                         settled -> {
                             var quoting = quoting(examined, place, number, revision, made, true);
                             return quoting.repair(
-                                    settled,
-                                    ScopeBuilder.plan(
-                                            settled, examined.file(), library.shop(), inputs(examined, place)));
+                                            settled,
+                                            ScopeBuilder.plan(
+                                                    settled, examined.file(), library.shop(), inputs(examined, place)))
+                                    .telling(new DecisionWords(examined)::of);
                         },
                         unsettled -> quoting(examined, place, number, revision, made, false)
                                 .diagnosisOnly(unsettled),
@@ -137,10 +140,17 @@ public final class QuoteMaking {
         return new RepairInputs(
                 place,
                 PipeWork.jobs(examined, library, place),
-                terms.sizes(),
+                sizes(examined, place),
                 terms.facts(),
                 terms.partYears(),
                 List.of());
+    }
+
+    /** Sizes read off old parts, and those that the gas line decides. */
+    private Map<String, String> sizes(Examination examined, Jurisdiction place) {
+        var sizes = new HashMap<>(PipeWork.sizes(examined, library, place));
+        sizes.putAll(examined.visit().repair().sizes());
+        return sizes;
     }
 
     private static PricingInputs prices(PriceTerms terms) {

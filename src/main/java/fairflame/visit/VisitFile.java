@@ -52,6 +52,7 @@ public final class VisitFile {
         "releases",
         "layout",
         "repair",
+        "decision",
         "price"
     };
 
@@ -71,6 +72,7 @@ public final class VisitFile {
         if (!id.matches(ID)) {
             throw Refusal.malformed("field id", id, "up to 40 letters, digits, dots and dashes");
         }
+        var prices = new PriceFields(currency);
         return new VisitRecord(
                 id,
                 date(top, "date"),
@@ -81,7 +83,8 @@ public final class VisitFile {
                 caseFile(top),
                 top.raw("layout"),
                 top.optionalObject("repair").map(VisitFile::repair).orElse(RepairTerms.NONE),
-                new PriceFields(currency).read(top.optionalObject("price")),
+                new DecisionFields(prices).read(top.optionalObject("decision")),
+                prices.read(top.optionalObject("price")),
                 json);
     }
 

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param file complaint, plate, gates, readings, leads and releases
  * @param layout JSON text of the gas line's layout, when it was drawn
  * @param repair what the scope depends on besides finding and readings
+ * @param decision what the customer told about the pool and its costs
  * @param terms what the price depends on besides the repair
  * @param json the text it was read from, kept as evidence
  */
@@ -31,6 +32,7 @@ public record VisitRecord(
         CaseFile file,
         Optional<String> layout,
         RepairTerms repair,
+        DecisionTerms decision,
         PriceTerms terms,
         String json) {
     /** The customer; refused when the visit has none yet. */
