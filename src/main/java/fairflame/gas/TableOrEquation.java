@@ -9,6 +9,7 @@ import fairflame.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
+import java.util.Optional;
 
 /** Finds the table row or the equation that sizes a run; the safer one where both speak. */
 final class TableOrEquation {
@@ -186,7 +187,22 @@ final class TableOrEquation {
                 run.equation().words(),
                 bore.inches(),
                 more);
-        return Capacity.of(run, computed(run), Basis.EQUATION, by, notes);
+        var all = new ArrayList<>(notes);
+        codeCopper(run).ifPresent(all::add);
+        return Capacity.of(run, computed(run), Basis.EQUATION, by, all);
+    }
+
+    // 2018 IFGC Table A.5.2: the printed copper tables stand for both types and take the narrower bore of type K.
+    private Optional<String> codeCopper(Run run) {
+        if (run.pipe().material() != Material.COPPER_L) {
+            return Optional.empty();
+        }
+        var narrower =
+                tables.bore(new Pipe(Material.COPPER_K, run.pipe().size())).orElseThrow();
+        var less =
+                run.equation().flow(run.gas(), narrower.inches(), run.length().feet(), run.allowedLoss());
+        return Optional.of("the code's printed copper tables take the bore of type K for both types and allow less, "
+                + Figures.cfh(less) + ": keep to it where the inspector sizes by the table");
     }
 
     private Refusal noCsstTable(Run run) {

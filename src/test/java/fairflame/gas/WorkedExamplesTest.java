@@ -159,4 +159,17 @@ class WorkedExamplesTest {
             }
         }
     }
+
+    /** 2018 IFGC A.7.3 takes the narrower bore of type K: a type L answer has to say what the code's table allows. */
+    @Test
+    void typeLCopperTellsWhatTheCodesTableAllows() {
+        var run = new Run(
+                Gas.ofCode(Fuel.NATURAL),
+                new Pipe(Material.COPPER_L, "3/4"),
+                Length.ofFeet(50),
+                Pressure.ofInchesWater(7),
+                Pressure.ofInchesWater(1));
+        assertThat(Capacity.of(Sites.TABLES, run).notes())
+                .anySatisfy(note -> assertThat(note).contains("type K", "169"));
+    }
 }
