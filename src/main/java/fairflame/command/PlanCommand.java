@@ -2,6 +2,7 @@ package fairflame.command;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import fairflame.gas.LayoutDrawing;
 import fairflame.gas.Pipe;
 import fairflame.gas.Plan;
 import fairflame.gas.PlanChoices;
@@ -38,6 +39,12 @@ final class PlanCommand implements Callable<Integer> {
             description = "delivery pressure that the gas supplier has agreed to, such as 2psi")
     private @Nullable Pressure raised;
 
+    @Option(
+            names = "--svg",
+            paramLabel = "FILE",
+            description = "write the line before and after the cheapest plan as a scalable drawing")
+    private @Nullable Path svg;
+
     @Mixin
     private ShopOptions shop;
 
@@ -49,6 +56,12 @@ final class PlanCommand implements Callable<Integer> {
         var library = shop.library();
         var layout = LayoutFile.read(file, library.tables());
         var choices = new GasLine(library).plan(layout, place, Optional.ofNullable(raised));
+        var picture = svg;
+        if (picture != null) {
+            choices.best()
+                    .ifPresent(best -> LayoutFile.writeDrawing(
+                            picture, LayoutDrawing.beforeAndAfter(library.tables(), layout, best)));
+        }
         printing.print(() -> data(choices), out -> text(out, choices));
         return 0;
     }

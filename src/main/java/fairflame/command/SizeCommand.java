@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import fairflame.gas.Firing;
 import fairflame.gas.GasTables;
 import fairflame.gas.Layout;
+import fairflame.gas.LayoutDrawing;
 import fairflame.gas.Method;
 import fairflame.gas.Pipe;
 import fairflame.gas.PressureProfile;
@@ -31,6 +32,9 @@ final class SizeCommand implements Callable<Integer> {
     @Option(names = "--method", description = "longest-length, branch-length or hybrid")
     private @Nullable Method method;
 
+    @Option(names = "--svg", paramLabel = "FILE", description = "write the line as a scalable drawing")
+    private @Nullable Path svg;
+
     @Mixin
     private Printing printing;
 
@@ -40,6 +44,10 @@ final class SizeCommand implements Callable<Integer> {
         var layout = LayoutFile.read(file, tables);
         var sizing = Sizing.of(tables, layout, method == null ? Method.usualFor(layout) : method);
         var profile = PressureProfile.of(tables, layout, Firing.all(layout));
+        var picture = svg;
+        if (picture != null) {
+            LayoutFile.writeDrawing(picture, LayoutDrawing.of(tables, layout, layout.site()));
+        }
         printing.print(() -> data(sizing, profile), out -> text(out, layout, sizing, profile));
         return 0;
     }
