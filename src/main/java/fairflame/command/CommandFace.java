@@ -10,6 +10,7 @@ import fairflame.quantity.HeatRate;
 import fairflame.quantity.HeatingValue;
 import fairflame.quantity.Length;
 import fairflame.quantity.Pressure;
+import fairflame.quantity.Temperature;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -44,6 +45,7 @@ public final class CommandFace {
                 .registerConverter(GasFlow.class, GasFlow::parse)
                 .registerConverter(HeatRate.class, HeatRate::parse)
                 .registerConverter(HeatingValue.class, HeatingValue::parse)
+                .registerConverter(Temperature.class, Temperature::parse)
                 .registerConverter(Percent.class, Percent::parse)
                 .registerConverter(Fuel.class, Fuel::parse)
                 .registerConverter(Material.class, Material::parse)

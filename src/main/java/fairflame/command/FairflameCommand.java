@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
             QuoteCommand.class,
             PlanCommand.class,
             ReconcileCommand.class,
+            AirTestCommand.class,
             SignCommand.class,
             InvoiceCommand.class,
             PayCommand.class,

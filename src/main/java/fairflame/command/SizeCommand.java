@@ -48,11 +48,13 @@ final class SizeCommand implements Callable<Integer> {
         if (picture != null) {
             LayoutFile.writeDrawing(picture, LayoutDrawing.of(tables, layout, layout.site()));
         }
-        printing.print(() -> data(sizing, profile), out -> text(out, layout, sizing, profile));
+        var alone = PressureProfile.of(
+                tables, layout, Firing.alone(layout, layout.largest().id()));
+        printing.print(() -> data(layout, sizing, profile, alone), out -> text(out, layout, sizing, profile, alone));
         return 0;
     }
 
-    private static JsonNode data(Sizing sizing, PressureProfile profile) {
+    private static JsonNode data(Layout layout, Sizing sizing, PressureProfile profile, PressureProfile alone) {
         var root = Printing.object().put("method", sizing.method().words());
         var segments = root.putArray("segments");
         for (var size : sizing.segments()) {
@@ -64,7 +66,13 @@ final class SizeCommand implements Callable<Integer> {
                     .put("installedSize", size.installed().size())
                     .put("enough", size.enough())
                     .put("carriesCfh", Printing.rounded(size.carries().flow().cubicFeetPerHour(), 1))
-                    .put("by", size.carries().by());
+                    .put("by", size.carries().by())
+                    .put(
+                            "actualFlowCfh",
+                            Printing.rounded(profile.segment(size.id()).flow().cubicFeetPerHour(), 1))
+                    .put(
+                            "dropInH2O",
+                            Printing.rounded(profile.segment(size.id()).drop().inchesWater(), 2));
         }
         var appliances = root.putArray("appliances");
         for (var outlet : profile.appliances()) {
@@ -78,6 +86,12 @@ final class SizeCommand implements Callable<Integer> {
                     .put("flowCfh", Printing.rounded(outlet.flow().cubicFeetPerHour(), 1))
                     .put("enough", outlet.enough());
         }
+        var largest = layout.largest().id();
+        root.putObject("alone")
+                .put("id", largest)
+                .put(
+                        "pressureInH2O",
+                        Printing.rounded(alone.appliance(largest).pressure().inchesWater(), 2));
         root.put(
                 "supply",
                 sizing.supply().answer().name().toLowerCase(Locale.ROOT).replace('_', '-'));
@@ -86,7 +100,8 @@ final class SizeCommand implements Callable<Integer> {
         return root;
     }
 
-    private static void text(PrintWriter out, Layout layout, Sizing sizing, PressureProfile profile) {
+    private static void text(
+            PrintWriter out, Layout layout, Sizing sizing, PressureProfile profile, PressureProfile alone) {
         out.println(layout.site() + ", " + sizing.method().words());
         out.printf(
                 "%-14s %12s %14s %10s %10s  %s%n",
@@ -110,6 +125,10 @@ final class SizeCommand implements Callable<Integer> {
                     outlet.inlet().minimum().inchesWater(),
                     outlet.enough() ? "enough" : "TOO LOW");
         }
+        var largest = layout.largest().id();
+        out.printf(
+                "%s alone: %.2f in w.c.%n",
+                largest, alone.appliance(largest).pressure().inchesWater());
         out.println(sizing.supply().words());
         sizing.notes().forEach(note -> out.println("  note: " + note));
     }

@@ -77,6 +77,8 @@ class GasCommandsTest {
                 .hasSize(3)
                 .allSatisfy(appliance ->
                         assertThat(appliance.get("pressureInH2O").doubleValue()).isBetween(5.0, 7.4));
+        assertThat(said.at("/alone/pressureInH2O").doubleValue())
+                .isGreaterThan(said.at("/appliances/0/pressureInH2O").doubleValue());
         assertThat(Files.readString(svg)).startsWith("<svg").contains("pool-heater", "too small");
     }
 
@@ -127,5 +129,16 @@ class GasCommandsTest {
         assertThat(said.get("problems")).isEmpty();
         assertThat(said.get("causes").intValue()).isGreaterThan(60);
         assertThat(said.get("repairs").intValue()).isGreaterThanOrEqualTo(40);
+    }
+
+    @Test
+    void aCoolingTestIsNotTakenForALeak() {
+        var said = Shell.run("air-test", "--start", "20psi", "--from", "70f", "--to", "40f", "--json")
+                .done()
+                .json();
+        // 2018 IFGC A.7.5: 18 psig
+        assertThat(said.get("pressurePsi").doubleValue()).isBetween(17.95, 18.05);
+        Shell.run("air-test", "--start", "20psi", "--from", "700f", "--to", "40f")
+                .refused("700");
     }
 }

@@ -1,11 +1,13 @@
 package fairflame.gas;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fairflame.quantity.Length;
 import fairflame.quantity.Pressure;
+import fairflame.quantity.Temperature;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -171,5 +173,23 @@ class WorkedExamplesTest {
                 Pressure.ofInchesWater(1));
         assertThat(Capacity.of(Sites.TABLES, run).notes())
                 .anySatisfy(note -> assertThat(note).contains("type K", "169"));
+    }
+
+    /** 2018 IFGC example A.7.5 (2015: A.6.5): air at 20 psig and 70 F, cooled to 40 F, shows 18 psig. */
+    @Test
+    void aTightLineUnderTestShowsLessWhenItCools() {
+        var after = AirTest.after(Pressure.ofPsi(20), Temperature.ofFahrenheit(70), Temperature.ofFahrenheit(40));
+        assertEquals(18.0, after.psi(), 0.05);
+        assertEquals(
+                20.0,
+                AirTest.after(after, Temperature.ofFahrenheit(40), Temperature.ofFahrenheit(70))
+                        .psi(),
+                1e-9);
+        assertThatThrownBy(() ->
+                        AirTest.after(Pressure.ofPsi(0.1), Temperature.ofFahrenheit(100), Temperature.ofFahrenheit(0)))
+                .hasMessageContaining("test pressure");
+        assertThatThrownBy(() ->
+                        AirTest.after(Pressure.ofPsi(3), Temperature.ofFahrenheit(400), Temperature.ofFahrenheit(40)))
+                .hasMessageContaining("-40 to 150 F");
     }
 }
