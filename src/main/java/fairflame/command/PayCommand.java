@@ -51,7 +51,7 @@ final class PayCommand implements Callable<Integer> {
         try (var workplace = work.open()) {
             var billing = new Billing(workplace);
             var received = received(workplace);
-            if (number.startsWith("Q")) {
+            if (billing.isQuote(number)) {
                 var deposit = billing.deposit(number, received);
                 printing.print(
                         () -> Printing.object()

@@ -77,6 +77,14 @@ public final class Billing {
         return shown(invoice.number());
     }
 
+    /** Whether a number is that of a quote, in whatever series. */
+    public boolean isQuote(String number) {
+        return workplace
+                .store()
+                .reading(records -> records.quotes().latest(number))
+                .isPresent();
+    }
+
     /** Takes a payment on an invoice; more than is due is refused. */
     public Result pay(String number, Received received) {
         workplace.store().change(workplace.by(), records -> {
