@@ -34,6 +34,7 @@ import picocli.CommandLine.Spec;
             PayCommand.class,
             VerifyCommand.class,
             RepriceCommand.class,
+            ActualCommand.class,
             ConversionCommands.Compare.class,
             ConversionCommands.ChangeSigned.class,
             ConversionCommands.Part.class,

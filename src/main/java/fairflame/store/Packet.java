@@ -39,6 +39,7 @@ public record Packet(String origin, String made, List<Item> items) {
         SIGNED("sealed", ".json"),
         CHANGE("sealed", ".json"),
         COMPLETION("completions", ".json"),
+        ACTUAL("actuals", ".json"),
         PAYMENT("payments", ".json");
 
         private final String folder;
@@ -60,7 +61,8 @@ public record Packet(String origin, String made, List<Item> items) {
                     return kind;
                 }
             }
-            throw Refusal.unknown("kind of item", word, "visit, photo, quote, signed, change, completion, payment");
+            throw Refusal.unknown(
+                    "kind of item", word, "visit, photo, quote, signed, change, completion, actual, payment");
         }
     }
 

@@ -2,6 +2,7 @@ package fairflame.store;
 
 import fairflame.catalog.upkeep.ColumnMapping;
 import fairflame.invoice.account.Movement;
+import fairflame.invoice.actual.Actuals;
 import fairflame.invoice.order.PlacedOrder;
 import fairflame.invoice.permit.Booking;
 import fairflame.invoice.permit.GasWork;
@@ -38,6 +39,9 @@ public interface Registers {
 
     /** Days on which signed work begins, by quote and revision. */
     Register<Booking> bookings();
+
+    /** Work as it was done, by quote and revision. */
+    Register<Actuals> actuals();
 
     /** Key of what belongs to a signed revision. */
     static String key(String quote, int revision) {

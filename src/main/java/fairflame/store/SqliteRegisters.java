@@ -2,6 +2,7 @@ package fairflame.store;
 
 import fairflame.catalog.upkeep.ColumnMapping;
 import fairflame.invoice.account.Movement;
+import fairflame.invoice.actual.Actuals;
 import fairflame.invoice.order.PlacedOrder;
 import fairflame.invoice.permit.Booking;
 import fairflame.invoice.permit.GasWork;
@@ -63,5 +64,10 @@ final class SqliteRegisters implements Registers {
     @Override
     public Register<Booking> bookings() {
         return new SqliteRegister<>(handle, journal, "booking", Booking.class);
+    }
+
+    @Override
+    public Register<Actuals> actuals() {
+        return new SqliteRegister<>(handle, journal, "actual work", Actuals.class);
     }
 }

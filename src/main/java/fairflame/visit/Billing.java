@@ -58,6 +58,8 @@ public final class Billing {
             var agreed = agreed(records, quote);
             var signed = agreed.signed().quote();
             var earlier = records.invoices().ofQuote(quote);
+            JobActuals.refuseUncovered(records, agreed);
+            Permits.refuseBill(records, agreed.signed(), terms.supplied(), workplace.today());
             var known = Permits.completion(records, agreed.signed(), leadsRemoved(records, signed.visit(), completion));
             records.completionRecords().put(quote, signed.revision(), known);
             var issued = records.invoices().issue(SERIES, workplace.today().getYear(), number -> {

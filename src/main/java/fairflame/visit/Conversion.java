@@ -6,13 +6,13 @@ import fairflame.agreement.ChangeDraft;
 import fairflame.agreement.ChangeOrder;
 import fairflame.agreement.Changing;
 import fairflame.agreement.SigningAct;
-import fairflame.invoice.ActualWork;
 import fairflame.invoice.Completion;
 import fairflame.invoice.Crediting;
 import fairflame.invoice.Invoice;
 import fairflame.invoice.InvoiceNumber;
 import fairflame.invoice.Invoicing;
 import fairflame.invoice.Issue;
+import fairflame.invoice.actual.ActualWork;
 import fairflame.store.Records;
 import java.math.BigDecimal;
 import java.util.List;
@@ -52,6 +52,8 @@ public final class Conversion {
             var agreed = Signed.of(records, quote);
             var completion = completion(records, quote, agreed.signed().quote().revision());
             var earlier = records.invoices().ofQuote(quote);
+            JobActuals.refuseLines(records, agreed, done.keySet());
+            Permits.refuseBill(records, agreed.signed(), terms.supplied(), workplace.today());
             return records.invoices()
                     .issue(
                             INVOICES,

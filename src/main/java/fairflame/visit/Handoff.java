@@ -120,6 +120,10 @@ public final class Handoff {
             for (int i = 0; i < states.size(); i++) {
                 packet.add(Kind.COMPLETION, key + " state " + (i + 1), CanonicalForm.write(states.get(i)));
             }
+            var told = records.registers().actuals().history(key);
+            for (int i = 0; i < told.size(); i++) {
+                packet.add(Kind.ACTUAL, key + " state " + (i + 1), CanonicalForm.write(told.get(i)));
+            }
         }
         records.payments().all().stream()
                 .filter(receipt -> receipt.invoice().isEmpty())

@@ -2,15 +2,22 @@ package fairflame.visit;
 
 import fairflame.Refusal;
 import fairflame.catalog.Per;
+import fairflame.catalog.Shop;
+import fairflame.catalog.Task;
 import fairflame.invoice.report.ActualHours;
 import fairflame.invoice.report.TimeComparison;
 import fairflame.invoice.report.TimeDecision;
+import fairflame.quote.LineKind;
+import fairflame.store.Records;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Hours worked against standard times. A standard time changes only when a person says so. */
 public final class JobHours {
+    private static final String HOURS = "h";
+
     private final Workplace workplace;
 
     public JobHours(Workplace workplace) {
@@ -35,10 +42,7 @@ public final class JobHours {
                     condition,
                     rates.ownFactors().keySet() + ", " + rates.ownHours().keySet());
         }
-        var asked = standard.orElseGet(() -> known.times().stream()
-                .filter(time -> time.per() == Per.JOB || time.per() == Per.PIECE)
-                .map(time -> time.hours())
-                .reduce(BigDecimal.ZERO, BigDecimal::add));
+        var asked = standard.orElseGet(() -> onePiece(known));
         var hours = new ActualHours(quote, workplace.today(), task, condition, asked, actual);
         workplace.store().change(workplace.by(), records -> {
             var signed = Signed.of(records, quote).signed();
@@ -64,7 +68,61 @@ public final class JobHours {
     }
 
     private List<ActualHours> hours() {
-        return workplace.store().reading(records -> records.registers().hours().all());
+        var shop = workplace.folderShop();
+        return workplace.store().reading(records -> known(records, shop));
+    }
+
+    /** Hours recorded by themselves, and those told with the work of a job that were not. */
+    static List<ActualHours> known(Records records, Shop shop) {
+        var all = new ArrayList<>(records.registers().hours().all());
+        for (var job : records.registers().actuals().all()) {
+            job.tasks().forEach((task, hours) -> {
+                var recorded = all.stream()
+                        .anyMatch(one ->
+                                one.quote().equals(job.quote()) && one.task().equals(task));
+                if (!recorded) {
+                    shop.tasks().stream()
+                            .filter(known -> known.id().equals(task))
+                            .map(JobHours::onePiece)
+                            .filter(standard -> standard.signum() > 0)
+                            .forEach(standard -> all.add(
+                                    new ActualHours(job.quote(), job.at().toLocalDate(), task, "", standard, hours)));
+                }
+            });
+        }
+        return List.copyOf(all);
+    }
+
+    private static BigDecimal onePiece(Task task) {
+        return task.times().stream()
+                .filter(time -> time.per() == Per.JOB || time.per() == Per.PIECE)
+                .map(time -> time.hours())
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /**
+     * Labour of a signed line beside what was told of it.
+     *
+     * @param signed hours as signed: own time and access by the standard, rounded up once
+     */
+    public record JobLabour(String quote, String line, String description, BigDecimal signed, BigDecimal actual) {}
+
+    /** Hours of every signed labour line of which somebody told, by number of the quote. */
+    public List<JobLabour> labour() {
+        return workplace
+                .store()
+                .reading(records -> Signed.all(records).stream()
+                        .flatMap(agreed -> JobActuals.view(records, agreed).work().rows().stream()
+                                .filter(row -> row.told()
+                                        && row.line().kind() == LineKind.LABOUR
+                                        && row.line().unit().equals(HOURS))
+                                .map(row -> new JobLabour(
+                                        agreed.signed().quote().number(),
+                                        row.line().id(),
+                                        row.line().description(),
+                                        row.line().quantity(),
+                                        row.actual())))
+                        .toList());
     }
 
     /**

@@ -145,7 +145,7 @@ public final class Ledger {
             var papers = Accounts.papers(records).stream()
                     .filter(paper -> span.holds(paper.issued()))
                     .toList();
-            var hours = records.registers().hours().all().stream()
+            var hours = JobHours.known(records, workplace.folderShop()).stream()
                     .filter(job -> span.holds(job.on()))
                     .toList();
             return new ShopReport(

@@ -5,6 +5,7 @@ import fairflame.agreement.CanonicalForm;
 import fairflame.agreement.ChangeOrder;
 import fairflame.agreement.SignedRevision;
 import fairflame.invoice.Completion;
+import fairflame.invoice.actual.Actuals;
 import fairflame.quote.Quote;
 import fairflame.store.Attachment;
 import fairflame.store.Packet;
@@ -82,6 +83,10 @@ final class PacketTaking {
                 var key = RevisionName.of(item.key());
                 records.completionRecords()
                         .put(key.quote(), key.revision(), CanonicalForm.read(Completion.class, bytes));
+            }
+            case ACTUAL -> {
+                var key = RevisionName.of(item.key());
+                JobActuals.receive(records, key, CanonicalForm.read(Actuals.class, bytes));
             }
             case PAYMENT -> records.payments().add(CanonicalForm.read(Receipt.class, bytes));
         }
@@ -182,6 +187,10 @@ final class PacketTaking {
             }
             case CHANGE -> records.changeOrders().find(key).map(CanonicalForm::write);
             case COMPLETION -> completion(records, RevisionName.of(key));
+            case ACTUAL -> {
+                var named = RevisionName.of(key);
+                yield JobActuals.state(records, named).map(CanonicalForm::write);
+            }
             case PAYMENT ->
                 records.payments().all().stream()
                         .filter(receipt -> receipt.payment().id().equals(key))

@@ -10,6 +10,7 @@ import fairflame.invoice.Completion;
 import fairflame.invoice.Invoicing;
 import fairflame.invoice.account.Ageing;
 import fairflame.invoice.permit.Booking;
+import fairflame.invoice.permit.CancelGate;
 import fairflame.invoice.permit.Due;
 import fairflame.invoice.permit.DueList;
 import fairflame.invoice.permit.GasWork;
@@ -175,6 +176,12 @@ public final class Permits {
             var waiver = new Waiver(quote, signed.quote().revision(), on, statement);
             records.registers().waivers().put(Signed.key(signed), waiver);
         });
+    }
+
+    /** Refuses to bill work as done while the customer may still cancel. */
+    static void refuseBill(Records records, SignedRevision signed, LocalDate supplied, LocalDate today) {
+        CancelGate.refuseBill(
+                signed, supplied, today, records.registers().waivers().find(Signed.key(signed)));
     }
 
     /** Books the day on which signed work begins; refused while the customer may still cancel. */

@@ -18,7 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The office by command: from a packet to a paid invoice with permit, parts ordered and books exported. */
 class OfficeJobTest {
-    private static final String JULY = "2026-07-06T09:00:00-05:00";
+    /** When the work is done and the right to cancel is over. */
+    private static final String JULY = "2026-07-16T09:00:00-05:00";
 
     @TempDir
     private Path folder;
@@ -91,7 +92,7 @@ class OfficeJobTest {
         office("permits", "step", "QB-2026-0001", "applied").done();
         office("permits", "step", "QB-2026-0001", "issued", "--number", "GP-26-0417")
                 .done();
-        office("permits", "step", "QB-2026-0001", "booked", "--day", "2026-07-13")
+        office("permits", "step", "QB-2026-0001", "booked", "--day", "2026-07-17")
                 .done();
         assertThat(told("calendar").toString()).contains("Inspection for QB-2026-0001, permit GP-26-0417");
         office("permits", "step", "QB-2026-0001", "passed", "--words", "A. Moss")
@@ -172,6 +173,44 @@ class OfficeJobTest {
     }
 
     @Test
+    void whatWasDoneIsKeptAndHoldsTheInvoiceUntilItIsSignedFor() {
+        aPacketFromTheTruck();
+        var lines = told("actual", "QB-2026-0001").get("lines");
+        var labour = StreamSupport.stream(lines.spliterator(), false)
+                .filter(line -> line.get("unit").textValue().equals("h"))
+                .findFirst()
+                .orElseThrow();
+        var id = labour.get("id").textValue();
+        assertThat(labour.get("told").booleanValue()).isFalse();
+        assertThat(told(
+                                "actual",
+                                "QB-2026-0001",
+                                "--line",
+                                id + "=" + labour.get("signed").textValue())
+                        .get("changeOrder"))
+                .isEmpty();
+        office("actual", "QB-2026-0001", "--line", id + "=60").refused(id, "-> 60", "note");
+        office("actual", "QB-2026-0001", "--line", "L99=1").refused("L99", id);
+        office("actual", "QB-2026-0001", "--task", "R99=1").refused("R99");
+        var more = told(
+                "actual",
+                "QB-2026-0001",
+                "--line",
+                id + "=60",
+                "--outside",
+                "part:Second valve=31.00",
+                "--note",
+                "rock under the path");
+        assertThat(more.get("changeOrder")).hasSize(3);
+        assertThat(more.get("states")).hasSize(2);
+        office("invoice", "QB-2026-0001", "--not-complete").refused("Second valve", "Line " + id, "change order");
+        office("part", "QB-2026-0001", "--done", id + "=1").refused("Line " + id);
+        office("actual", "QB-2026-0001", "--own-cost", id, "--outside", "Second valve=0", "--note", "borne")
+                .done();
+        office("invoice", "QB-2026-0001", "--not-complete").done();
+    }
+
+    @Test
     void partBillsChangesAndCreditsLandOnTheSignedCents() {
         aPacketFromTheTruck();
         var lines = told("compare", "QB-2026-0001");
@@ -179,7 +218,7 @@ class OfficeJobTest {
         var first = lines.at("/lines/0/id").textValue();
         var half = new BigDecimal(lines.at("/lines/0/signed").textValue()).divide(new BigDecimal("2"));
         var more = told("compare", "QB-2026-0001", "--actual", first + "=999", "--outside", "Second valve=31.00");
-        assertThat(more.get("changeOrder")).hasSize(2);
+        assertThat(more.get("changeOrder")).hasSize(3);
 
         var change = shell.file("change.json", """
                 {"format": "fairflame-change-1", "reason": "A second valve was asked for",

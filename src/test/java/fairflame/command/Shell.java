@@ -18,6 +18,9 @@ import java.util.function.Consumer;
 /** Runs commands as a person at a terminal would, in a folder of its own. */
 final class Shell {
     static final String JUNE = "2026-06-10T10:00:00-05:00";
+    /** When the days are over in which what was signed in June may be cancelled. */
+    static final String LATER = "2026-06-20T10:00:00-05:00";
+
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private final Path folder;
@@ -66,6 +69,10 @@ final class Shell {
 
     Said june(String... arguments) {
         return at(JUNE, arguments);
+    }
+
+    Said later(String... arguments) {
+        return at(LATER, arguments);
     }
 
     Path out() {

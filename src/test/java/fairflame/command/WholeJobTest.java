@@ -55,7 +55,8 @@ class WholeJobTest {
                 .done();
         shell.june("pay", "Q-2026-0001", "--amount", "38.98", "--method", "card")
                 .done();
-        var invoice = shell.june(
+        shell.june("invoice", "Q-2026-0001").refused("right to cancel", "2026-06-13", "waiver");
+        var invoice = shell.later(
                         "invoice",
                         "Q-2026-0001",
                         "--completion",
@@ -66,7 +67,7 @@ class WholeJobTest {
         assertThat(invoice.get("total").textValue()).isEqualTo("389.86");
         assertThat(invoice.get("balance").textValue()).isEqualTo("350.88");
         assertThat(invoice.get("complete").booleanValue()).isTrue();
-        var paid = shell.june("pay", "I-2026-0001", "--amount", "350.88", "--method", "card", "--json")
+        var paid = shell.later("pay", "I-2026-0001", "--amount", "350.88", "--method", "card", "--json")
                 .done()
                 .json();
         assertThat(paid.get("balance").textValue()).isEqualTo("0.00");
@@ -99,9 +100,9 @@ class WholeJobTest {
                         "--authorise",
                         "--electronic")
                 .done();
-        shell.june("invoice", "Q-2026-0001").refused("permit number", "licence number", "pressure test");
+        shell.later("invoice", "Q-2026-0001").refused("permit number", "licence number", "pressure test");
         assertThat(shell.left()).doesNotContain("I-2026-0001.pdf");
-        var invoice = shell.june(
+        var invoice = shell.later(
                         "invoice",
                         "Q-2026-0001",
                         "--completion",

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fairflame.Refusal;
+import fairflame.invoice.actual.ActualEntry;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -99,6 +100,33 @@ class HandoffTest {
             assertThat(again.added()).isZero();
             assertThat(again.renewed()).isZero();
             assertThat(lines(here, "after.jsonl")).isEqualTo(before);
+        }
+    }
+
+    /** Truck and office tell different things of the same work: both stay. */
+    @Test
+    void workAsTheTruckToldItIsTakenInAndNeverWrittenOver() throws IOException {
+        var truckCopy = java.nio.file.Files.createDirectory(office.resolve("truck"));
+        new Demo(truckCopy, line -> {}).run();
+        var line = Map.of("L1", java.math.BigDecimal.ONE);
+        try (var truck = at(truckCopy, NOON);
+                var here = at(office, NOON)) {
+            new Handoff(truck).name("truck-2", "QB");
+            new JobActuals(truck).enter("Q-2026-0001", ActualEntry.of(line, ""));
+            new Handoff(here).take(truckCopy.resolve(new Handoff(truck).export()));
+            assertThat(new JobActuals(here).of("Q-2026-0001").latest())
+                    .hasValueSatisfying(state -> assertThat(state.quantities()).isEqualTo(line));
+            var other = Map.of("L1", java.math.BigDecimal.TEN);
+            new JobActuals(here).enter("Q-2026-0001", ActualEntry.of(other, "counted in the office"));
+            new JobActuals(truck).enter("Q-2026-0001", ActualEntry.of(Map.of("L2", java.math.BigDecimal.ONE), ""));
+            var taken = new Handoff(here).take(truckCopy.resolve(new Handoff(truck).export()));
+            assertThat(taken.conflicts()).isEqualTo(1);
+            assertThat(new Handoff(here).conflicts()).singleElement().satisfies(conflict -> {
+                assertThat(conflict.kind()).isEqualTo("actual");
+                assertThat(conflict.ours()).contains("counted in the office");
+                assertThat(conflict.theirs()).contains("L2");
+            });
+            assertThat(new JobActuals(here).of("Q-2026-0001").history()).hasSize(2);
         }
     }
 

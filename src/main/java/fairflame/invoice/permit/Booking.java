@@ -1,7 +1,6 @@
 package fairflame.invoice.permit;
 
 import fairflame.Refusal;
-import fairflame.agreement.CancelRight;
 import fairflame.agreement.SignedRevision;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -25,16 +24,7 @@ public record Booking(String quote, int revision, LocalDate day, String crew) {
             throw Refusal.outOfRange(
                     "day of the work", day, signed.signature().at().toLocalDate() + " or later, when it was signed");
         }
-        CancelRight.of(signed)
-                .filter(right -> !day.isAfter(right.lastDay()) && waiver.isEmpty())
-                .ifPresent(right -> {
-                    throw Refusal.notAllowed(
-                            "day of the work",
-                            day,
-                            "after " + right.lastDay()
-                                    + ", when the right to cancel ends, or with the customer's own dated waiver on"
-                                    + " record");
-                });
+        CancelGate.refuse("day of the work", signed, day, waiver);
         var quote = signed.quote();
         return new Booking(quote.number(), quote.revision(), day, crew);
     }

@@ -1,4 +1,4 @@
-package fairflame.invoice;
+package fairflame.invoice.actual;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -28,7 +28,7 @@ class ActualWorkTest {
         var line = AGREED.lines().get(0);
         var more = ActualWork.of(AGREED, Map.of(line.id(), line.quantity().add(BigDecimal.ONE)), Map.of());
         assertThat(more.actual()).isEqualTo(more.signed().plus(line.unitPrice()));
-        assertThat(more.needsChangeOrder()).hasSize(1);
+        assertThat(more.needsChangeOrder()).hasSize(2).first().asString().contains("Line " + line.id(), "1 beyond");
         var less = ActualWork.of(AGREED, Map.of(line.id(), BigDecimal.ZERO), Map.of());
         assertThat(less.needsChangeOrder()).isEmpty();
     }
@@ -38,7 +38,7 @@ class ActualWorkTest {
         var line = AGREED.lines().get(0);
         var compared = ActualWork.of(
                 AGREED, Map.of(line.id(), BigDecimal.ZERO), Map.of("Second valve", Money.parse("USD 1.00")));
-        assertThat(compared.needsChangeOrder()).containsExactly("Second valve stands in no signed line.");
+        assertThat(compared.needsChangeOrder()).containsExactly("Second valve, USD 1.00, stands in no signed line.");
     }
 
     @Test
