@@ -41,9 +41,14 @@ final class InvoicePaper {
     }
 
     private String foot() {
-        var number = text.say(Label.FOOT_INVOICE, invoice.number());
         var quote = text.say(Label.FOOT_QUOTE, invoice.quote(), Integer.toString(invoice.revision()));
         var seal = invoice.seal().length() > SHORT_SEAL ? invoice.seal().substring(0, SHORT_SEAL) : invoice.seal();
-        return String.join("  \u00B7  ", number, quote, text.say(Label.FOOT_SEAL, seal));
+        return String.join("  \u00B7  ", number(invoice, text), quote, text.say(Label.FOOT_SEAL, seal));
+    }
+
+    /** What the paper is and its number, as its foot says it. */
+    static String number(Invoice invoice, PaperText text) {
+        var label = invoice.kind() == Invoice.Kind.CREDIT ? Label.FOOT_CREDIT : Label.FOOT_INVOICE;
+        return text.say(label, invoice.number());
     }
 }

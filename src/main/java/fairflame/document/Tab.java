@@ -2,13 +2,13 @@ package fairflame.document;
 
 import fairflame.document.SheetStyles.Look;
 import fairflame.document.page.PageFormat;
+import fairflame.document.sheet.Template;
 import java.math.BigDecimal;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.ss.util.WorkbookUtil;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -30,23 +30,12 @@ final class Tab {
     private int row = -1;
 
     Tab(XSSFWorkbook book, SheetStyles styles, String name, int... widths) {
-        this.sheet = book.createSheet(unused(book, name));
+        this.sheet = book.createSheet(Template.unused(book, name));
         this.styles = styles;
         sheet.setDisplayGridlines(false);
         for (int i = 0; i < widths.length; i++) {
             sheet.setColumnWidth(i, widths[i] * WIDTH_UNIT);
         }
-    }
-
-    // Names of sheets are short, of few characters, and unique whatever their case.
-    private static String unused(XSSFWorkbook book, String name) {
-        var safe = WorkbookUtil.createSafeSheetName(name);
-        var free = safe;
-        for (int i = 2; book.getSheet(free) != null; i++) {
-            var tail = " " + i;
-            free = safe.substring(0, Math.min(safe.length(), 31 - tail.length())) + tail;
-        }
-        return free;
     }
 
     /** Begins the next row. */

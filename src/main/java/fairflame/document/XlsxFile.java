@@ -12,10 +12,9 @@ import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
-import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** Writes a spreadsheet: formulas evaluated, properties set, the same bytes for the same input. */
+/** Writes a spreadsheet: properties set, the same bytes for the same input. */
 final class XlsxFile {
     // The first day that a ZIP entry can carry.
     private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
@@ -23,7 +22,6 @@ final class XlsxFile {
     private XlsxFile() {}
 
     static byte[] write(XSSFWorkbook book, String title, String author, LocalDate made) {
-        XSSFFormulaEvaluator.evaluateAllFormulaCells(book);
         var properties = book.getProperties().getCoreProperties();
         var date = Optional.of(Date.from(made.atStartOfDay().toInstant(ZoneOffset.UTC)));
         properties.setTitle(title);

@@ -11,7 +11,9 @@ import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -22,6 +24,11 @@ import java.util.TreeMap;
 public final class Folder {
     static final int MOST_FILES = 1000;
     static final int MOST_CHARACTERS = 32 * 1024 * 1024;
+
+    /** Files of a templates folder that are no text: see {@link #spreadsheets}. */
+    static final List<String> SPREADSHEETS = List.of("quote.xlsx", "invoice.xlsx");
+
+    private static final int MOST_SPREADSHEET_BYTES = 4 * 1024 * 1024;
 
     private Folder() {}
 
@@ -34,6 +41,48 @@ public final class Folder {
             throw Refusal.unusable("folder", folder, "a folder, not a file");
         }
         return walked(folder, folder.toString());
+    }
+
+    /**
+     * The spreadsheets of a templates folder by name, whole: the folder's own, else those that travel with the program.
+     *
+     * @param folder of a shop; empty for the one inside the program
+     */
+    public static SortedMap<String, byte[]> spreadsheets(Optional<Path> folder) {
+        var found = new TreeMap<String, byte[]>();
+        try {
+            for (var name : SPREADSHEETS) {
+                var own = folder.map(each -> each.resolve(name)).filter(Files::exists);
+                found.put(name, own.isPresent() ? spreadsheet(own.get()) : shippedBytes("templates/" + name));
+            }
+        } catch (IOException e) {
+            throw Refusal.unusable("file", e.getMessage(), "a spreadsheet that can be read");
+        }
+        return Collections.unmodifiableSortedMap(found);
+    }
+
+    private static byte[] spreadsheet(Path file) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            throw Refusal.unusable("file", file, "a plain file");
+        }
+        try (var in = Files.newInputStream(file)) {
+            // One byte beyond the limit, instead of a size that the file system may misstate.
+            var bytes = in.readNBytes(MOST_SPREADSHEET_BYTES + 1);
+            if (bytes.length > MOST_SPREADSHEET_BYTES) {
+                throw Refusal.outOfRange("size of file", "more than 4 MiB", "at most 4 MiB")
+                        .at(file.toString());
+            }
+            return bytes;
+        }
+    }
+
+    private static byte[] shippedBytes(String name) throws IOException {
+        try (var in = Folder.class.getResourceAsStream("/" + name)) {
+            if (in == null) {
+                throw new StoreException("the program's own file is missing: " + name, new IOException(name));
+            }
+            return in.readAllBytes();
+        }
     }
 
     /**
@@ -94,10 +143,10 @@ public final class Folder {
 
         @Override
         public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-            if (hidden(file)) {
+            var name = name(file);
+            if (hidden(file) || SPREADSHEETS.contains(name)) {
                 return FileVisitResult.CONTINUE;
             }
-            var name = name(file);
             // Only files: a pipe would wait for ever, and a linked folder may lead back to itself.
             if (!Files.isRegularFile(file)) {
                 throw Refusal.unusable("file", name, "a plain file; copy linked folders and files into the folder");
@@ -133,7 +182,9 @@ public final class Folder {
 
         private static boolean hidden(Path path) throws IOException {
             var name = path.getFileName();
-            return name != null && (name.toString().startsWith(".") || Files.isHidden(path));
+            // An office program that has a file open leaves one beside it that begins with ~$.
+            return name != null
+                    && (name.toString().startsWith(".") || name.toString().startsWith("~$") || Files.isHidden(path));
         }
     }
 }

@@ -6,6 +6,7 @@ import fairflame.catalog.Shop;
 import fairflame.catalog.ShopFiles;
 import fairflame.diagnosis.Knowledge;
 import fairflame.document.PaperText;
+import fairflame.document.SheetTemplates;
 import fairflame.gas.GasTables;
 import fairflame.invoice.books.Chart;
 import fairflame.quote.Cautions;
@@ -28,6 +29,7 @@ import java.util.function.Supplier;
  *
  * @param accounts the shop's chart of accounts, text of {@code accounts.csv}
  * @param templates texts of the printed words by file name, for every language
+ * @param spreadsheets layout of quote and invoice as spreadsheets
  * @param versions names and digests of catalog, knowledge and templates, kept in every quote
  */
 public record Library(
@@ -39,6 +41,7 @@ public record Library(
         ConsentText consent,
         String accounts,
         Map<String, String> templates,
+        SheetTemplates spreadsheets,
         List<String> versions) {
     /** The language that papers are written in unless the customer wants another. */
     public static final String ENGLISH = "en";
@@ -63,6 +66,7 @@ public record Library(
                 placed(sources.templates(), () -> ConsentText.parse(text(templates, "consent.yaml"))),
                 catalog.getOrDefault(Chart.FILE, ""),
                 templates,
+                placed(sources.templates(), () -> SheetTemplates.parse(Folder.spreadsheets(sources.templates()))),
                 List.of(
                         "catalog: " + shop.version() + ", " + digest(catalog),
                         "knowledge: " + digest(knowledgeFiles),
@@ -73,7 +77,8 @@ public record Library(
     Library with(Shop other, String state) {
         var named = new ArrayList<>(versions);
         named.add(state);
-        return new Library(knowledge, other, tables, notes, cautions, consent, accounts, templates, named);
+        return new Library(
+                knowledge, other, tables, notes, cautions, consent, accounts, templates, spreadsheets, named);
     }
 
     /** The printed words in a language. */

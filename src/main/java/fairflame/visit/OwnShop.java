@@ -57,6 +57,9 @@ public final class OwnShop {
         templates.put(COMPANY, company(details));
         try {
             write(folder.resolve(TEMPLATES), templates);
+            for (var sheet : Folder.spreadsheets(Optional.empty()).entrySet()) {
+                Files.write(folder.resolve(TEMPLATES).resolve(sheet.getKey()), sheet.getValue());
+            }
             write(folder.resolve(CATALOG), Folder.shipped("catalog-sample"));
         } catch (IOException e) {
             throw Refusal.unusable("folder", folder, "a folder with room and right to write (" + e.getMessage() + ")");

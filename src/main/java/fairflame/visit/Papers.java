@@ -52,7 +52,11 @@ final class Papers {
         var files = files(
                 invoice.number(),
                 InvoicePdf.write(invoice, text(), format),
-                InvoiceXlsx.write(invoice, text(), format),
+                InvoiceXlsx.write(
+                        invoice,
+                        text(),
+                        format,
+                        workplace.library().spreadsheets().invoice()),
                 invoice);
         if (invoice.complete() && !invoice.completion().tests().isEmpty()) {
             files.put(invoice.number() + "-completion.pdf", CompletionCertificatePdf.write(invoice, text(), format));
@@ -73,7 +77,12 @@ final class Papers {
         return written(files(
                 name,
                 QuotePdf.write(quote, signed, text(), format, gasLine(quote)),
-                QuoteXlsx.write(quote, signed, text(), format),
+                QuoteXlsx.write(
+                        quote,
+                        signed,
+                        text(),
+                        format,
+                        workplace.library().spreadsheets().quote()),
                 data));
     }
 

@@ -10,7 +10,8 @@ import org.junit.jupiter.api.Test;
 
 class InvoiceXlsxTest {
     private static SheetBack read(Invoice invoice) throws IOException {
-        return new SheetBack(InvoiceXlsx.write(invoice, Papers.text(), PageFormat.A4));
+        return new SheetBack(InvoiceXlsx.write(
+                invoice, Papers.text(), PageFormat.A4, Papers.sheets().invoice()));
     }
 
     @Test
@@ -37,7 +38,15 @@ class InvoiceXlsxTest {
     @Test
     void theSameInvoiceGivesTheSameBytes() {
         var text = Papers.text();
-        assertThat(InvoiceXlsx.write(WetSwitches.invoice(), text, PageFormat.A4))
-                .isEqualTo(InvoiceXlsx.write(WetSwitches.invoice(), text, PageFormat.A4));
+        assertThat(InvoiceXlsx.write(
+                        WetSwitches.invoice(),
+                        text,
+                        PageFormat.A4,
+                        Papers.sheets().invoice()))
+                .isEqualTo(InvoiceXlsx.write(
+                        WetSwitches.invoice(),
+                        text,
+                        PageFormat.A4,
+                        Papers.sheets().invoice()));
     }
 }

@@ -61,13 +61,34 @@ final class Papers {
         var files = new TreeMap<String, String>();
         var folder = Path.of("templates");
         try (var paths = Files.walk(folder)) {
-            for (var path : paths.filter(Files::isRegularFile).toList()) {
+            for (var path : paths.filter(Files::isRegularFile)
+                    .filter(path -> !path.toString().endsWith(".xlsx"))
+                    .toList()) {
                 files.put(folder.relativize(path).toString().replace('\\', '/'), Files.readString(path));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return files;
+    }
+
+    /** The spreadsheet layouts that travel with the program. */
+    static SheetTemplates sheets() {
+        return SHEETS;
+    }
+
+    private static final SheetTemplates SHEETS = read();
+
+    private static SheetTemplates read() {
+        var files = new TreeMap<String, byte[]>();
+        try {
+            for (var name : List.of(SheetTemplates.QUOTE, SheetTemplates.INVOICE)) {
+                files.put(name, Files.readAllBytes(Path.of("templates", name)));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return SheetTemplates.parse(files);
     }
 
     static Money usd(String amount) {

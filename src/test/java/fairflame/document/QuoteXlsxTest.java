@@ -10,10 +10,8 @@ import fairflame.money.Rounding;
 import fairflame.quote.Choice;
 import fairflame.quote.Line;
 import fairflame.quote.LineKind;
-import fairflame.quote.PlaceRules;
 import fairflame.quote.Quote;
 import fairflame.quote.Taxation;
-import fairflame.quote.Totals;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -35,7 +33,12 @@ class QuoteXlsxTest {
     private static final int NET = 6;
 
     private static byte[] written(Quote quote) {
-        return QuoteXlsx.write(quote, Optional.empty(), Papers.text(), PageFormat.LETTER);
+        return QuoteXlsx.write(
+                quote,
+                Optional.empty(),
+                Papers.text(),
+                PageFormat.LETTER,
+                Papers.sheets().quote());
     }
 
     @Test
@@ -70,10 +73,10 @@ class QuoteXlsxTest {
                 var lines = lines(random);
                 var totals = Taxation.of(lines, rule, CurrencyUnit.USD);
                 if (!totals.total().isNegative()) {
-                    choices.add(choice("c" + choices.size(), lines, totals));
+                    choices.add(RandomQuotes.choice("c" + choices.size(), lines, totals));
                 }
             }
-            try (var book = new SheetBack(written(quote(choices, rule)))) {
+            try (var book = new SheetBack(written(RandomQuotes.quote(choices, rule)))) {
                 for (int i = 0; i < choices.size(); i++) {
                     book.sheet("Choice " + (char) ('A' + i))
                             .saying("seed " + seed + ", " + rule)
@@ -154,61 +157,6 @@ class QuoteXlsxTest {
         return all;
     }
 
-    private static Choice choice(String id, List<Line> lines, Totals totals) {
-        var c = WetSwitches.quote().choices().get(0);
-        return new Choice(
-                id,
-                c.title(),
-                c.plain(),
-                true,
-                "",
-                c.work(),
-                c.duties(),
-                c.hours(),
-                lines,
-                totals,
-                Papers.usd("0"),
-                c.tests(),
-                c.notes(),
-                c.arithmetic());
-    }
-
-    private static Quote quote(List<Choice> choices, TaxRule rule) {
-        var q = WetSwitches.quote();
-        var r = q.rules();
-        var rules = new PlaceRules(
-                r.jurisdiction(),
-                rule,
-                r.deposit(),
-                r.gasLicence(),
-                r.gasLicencePattern(),
-                r.gasTest(),
-                r.cancelDays(),
-                r.cancelAlways(),
-                r.overrun());
-        return new Quote(
-                q.number(),
-                1,
-                q.visit(),
-                true,
-                q.made(),
-                q.validUntil(),
-                q.currency(),
-                q.seller(),
-                q.sellerLicence(),
-                q.customer(),
-                q.site(),
-                q.heater(),
-                q.place(),
-                rules,
-                q.finding(),
-                choices,
-                q.notes(),
-                q.terms(),
-                q.assumed(),
-                q.madeFrom());
-    }
-
     @Test
     void followsAChangedQuantityAsThePricingWould() throws IOException {
         var base = GasLine.quote();
@@ -247,7 +195,8 @@ class QuoteXlsxTest {
                         l.basis()));
         var rule = WetSwitches.quote().rules().tax();
         var totals = Taxation.of(lines, rule, CurrencyUnit.USD);
-        try (var book = new SheetBack(written(quote(List.of(choice("A", lines, totals)), rule)))) {
+        try (var book =
+                new SheetBack(written(RandomQuotes.quote(List.of(RandomQuotes.choice("A", lines, totals)), rule)))) {
             var sheet = book.sheet("Choice A");
             var cell = sheet.cell(sheet.lineRow("L3"), NET);
             assertThat(cell.getCellType()).isEqualTo(CellType.NUMERIC);
@@ -321,8 +270,11 @@ class QuoteXlsxTest {
                 "an id far longer than thirty-one characters of a name",
                 "an id far longer than thirty-one characters of a nose");
         var c = q.choices().get(0);
-        var choices = ids.stream().map(id -> choice(id, c.lines(), c.totals())).toList();
-        try (var book = new SheetBack(written(quote(choices, q.rules().tax())))) {
+        var choices = ids.stream()
+                .map(id -> RandomQuotes.choice(id, c.lines(), c.totals()))
+                .toList();
+        try (var book =
+                new SheetBack(written(RandomQuotes.quote(choices, q.rules().tax())))) {
             assertThat(book.sheets()).hasSize(7);
         }
     }

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
@@ -38,6 +39,31 @@ class FolderTest {
         put(".git/config", "c");
 
         assertThat(Folder.read(folder)).containsOnlyKeys("parts.csv");
+    }
+
+    @Test
+    void leavesTheSpreadsheetsOfATemplatesFolderToTheirOwnReader() throws IOException {
+        put("company.yaml", "a");
+        put("~$quote.xlsx", "left by an office program that has the file open");
+        Files.write(folder.resolve("quote.xlsx"), new byte[] {'P', 'K', 3, (byte) 0xff});
+
+        assertThat(Folder.read(folder)).containsOnlyKeys("company.yaml");
+        assertThat(Folder.spreadsheets(Optional.of(folder)))
+                .containsEntry("quote.xlsx", new byte[] {'P', 'K', 3, (byte) 0xff})
+                .containsEntry("invoice.xlsx", Files.readAllBytes(Path.of("templates/invoice.xlsx")));
+        assertThat(Folder.spreadsheets(Optional.empty()).get("quote.xlsx"))
+                .isEqualTo(Files.readAllBytes(Path.of("templates/quote.xlsx")));
+    }
+
+    @Test
+    void aSpreadsheetThatIsNoFileOrFarTooLargeIsRefused() throws IOException {
+        Files.createDirectory(folder.resolve("quote.xlsx"));
+        assertThatThrownBy(() -> Folder.spreadsheets(Optional.of(folder)))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("quote.xlsx");
+        Files.delete(folder.resolve("quote.xlsx"));
+        Files.write(folder.resolve("quote.xlsx"), new byte[4 * 1024 * 1024 + 1]);
+        assertThatThrownBy(() -> Folder.spreadsheets(Optional.of(folder))).hasMessageContaining("at most 4 MiB");
     }
 
     @Test

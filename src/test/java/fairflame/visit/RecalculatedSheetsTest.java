@@ -86,8 +86,9 @@ class RecalculatedSheetsTest {
                             .toList());
             var sheets = 0;
             for (var quote : quotes) {
+                var letter = 'A';
                 for (var choice : quote.choices()) {
-                    agree(quote.number() + "-Choice-" + choice.id() + ".csv", choice.totals());
+                    agree(quote.number() + "-Choice-" + letter++ + ".csv", choice.totals());
                     sheets++;
                 }
             }
