@@ -25,7 +25,7 @@ final class ItemFacts {
         this.figures = text.figures();
     }
 
-    /** @param once further values of the sheet; @param each further groups; @param holds further conditions */
+    /** Together with further values of the sheet, further groups and further conditions. */
     Facts with(Map<String, Value> once, Map<String, List<Map<String, Value>>> each, Set<String> holds) {
         var all = new HashMap<>(once);
         all.put("sum.subtotal", money(items.totals().subtotal()));

@@ -56,7 +56,7 @@ public final class Folder {
                 found.put(name, own.isPresent() ? spreadsheet(own.get()) : shippedBytes("templates/" + name));
             }
         } catch (IOException e) {
-            throw Refusal.unusable("file", e.getMessage(), "a spreadsheet that can be read");
+            throw Refusal.unusable("spreadsheet", String.valueOf(e.getMessage()), "a file that can be read");
         }
         return Collections.unmodifiableSortedMap(found);
     }

@@ -55,12 +55,9 @@ final class FormulaMove {
         this.values = values;
     }
 
-    String moved(Ptg[] formula) {
-        var moved = new Ptg[formula.length];
-        for (int i = 0; i < formula.length; i++) {
-            moved[i] = moved(formula[i]);
-        }
-        return FormulaRenderer.toFormulaString(book, moved);
+    String moved(List<Ptg> formula) {
+        return FormulaRenderer.toFormulaString(
+                book, formula.stream().map(this::moved).toArray(Ptg[]::new));
     }
 
     private Ptg moved(Ptg token) {

@@ -71,11 +71,11 @@ public final class Template {
         } catch (Refusal refusal) {
             throw refusal.at(file);
         } catch (IOException e) {
-            throw template.unreadable(e);
+            throw template.unreadable();
         }
     }
 
-    private Refusal unreadable(Exception e) {
+    private Refusal unreadable() {
         return Refusal.malformed("file", file, "a spreadsheet of the kind .xlsx, not damaged or encrypted")
                 .at(file);
     }
@@ -131,7 +131,7 @@ public final class Template {
                 throw refusal.at(file);
             }
         } catch (IOException e) {
-            throw unreadable(e);
+            throw unreadable();
         }
     }
 

@@ -1,6 +1,5 @@
 package fairflame.document.sheet;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ss.formula.ptg.Ptg;
@@ -28,10 +27,14 @@ record TemplateCell(int row, int column, CellStyle style, Optional<Hyperlink> li
      * @param written as it stands in the template, without the name it carries
      * @param comesTo name of the value that the formula has to come to
      */
-    record Formula(String written, Ptg[] tokens, Optional<String> comesTo) implements Content {
+    record Formula(String written, List<Ptg> tokens, Optional<String> comesTo) implements Content {
+        Formula {
+            tokens = List.copyOf(tokens);
+        }
+
         /** Names of the placeholders in the texts of the formula. */
         List<String> inTexts() {
-            return Arrays.stream(tokens)
+            return tokens.stream()
                     .filter(StringPtg.class::isInstance)
                     .flatMap(token -> CellText.parse(((StringPtg) token).getValue()).names().stream())
                     .toList();

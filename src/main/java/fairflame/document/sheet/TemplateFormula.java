@@ -1,6 +1,7 @@
 package fairflame.document.sheet;
 
 import fairflame.Refusal;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -39,7 +40,7 @@ final class TemplateFormula {
             for (var token : tokens) {
                 check(token, formula);
             }
-            return new TemplateCell.Formula(formula, tokens, comesTo);
+            return new TemplateCell.Formula(formula, List.of(tokens), comesTo);
         } catch (FormulaParseException e) {
             throw Refusal.malformed("formula", formula, "a formula that can be read (" + e.getMessage() + ")");
         }
