@@ -103,7 +103,8 @@ public final class Diagnosis {
         return weighed.isDecided()
                 && !weighed.excluded()
                 && objections.stream()
-                        .noneMatch(objection -> objection.blocks(weighed.cause().id()))
+                        .noneMatch(objection ->
+                                objection.held().holds(weighed.cause().id()))
                 && (company.isEmpty() || company.stream().anyMatch(others::contains));
     }
 

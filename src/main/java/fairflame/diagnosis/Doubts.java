@@ -22,7 +22,7 @@ final class Doubts {
                         .ifPresent(binding -> byReading
                                 .computeIfAbsent(reading, any -> new ArrayList<>())
                                 .add(new Objection(
-                                        row.id(), row.words().in(binding), Set.of(), row.next(), row.source())));
+                                        row.id(), row.words().in(binding), Held.NOTHING, row.next(), row.source())));
             }
         }
     }

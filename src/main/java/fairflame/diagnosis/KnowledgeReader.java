@@ -62,13 +62,15 @@ final class KnowledgeReader {
         rulebook.causes()
                 .values()
                 .forEach(cause -> all("cause " + cause.id() + " only-with", cause.onlyWith(), causes));
-        rulebook.contradictions()
-                .forEach(each -> all(
-                        "contradiction " + each.id() + " blocks",
-                        each.blocks().stream()
-                                .filter(id -> !id.equals(Contradiction.EVERYTHING))
-                                .toList(),
-                        causes));
+        rulebook.contradictions().forEach(each -> {
+            all(
+                    "contradiction " + each.id() + " blocks",
+                    each.held().causes().stream()
+                            .filter(id -> !id.equals(Held.EVERYTHING))
+                            .toList(),
+                    causes);
+            all("contradiction " + each.id() + " spares", each.held().spared(), causes);
+        });
     }
 
     private static boolean comesBefore(String wanted, Check check, Vocabulary words, Set<String> seen) {

@@ -3,7 +3,6 @@ package fairflame.diagnosis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -11,18 +10,13 @@ import java.util.TreeSet;
  *
  * @param id of its row
  * @param words one sentence
- * @param blocks causes that cannot settle meanwhile
+ * @param held causes that cannot settle meanwhile
  * @param next what to do about it, in this order
  * @param source key of the source
  */
-record Objection(String id, String words, Set<String> blocks, List<CheckRef> next, String source) {
+record Objection(String id, String words, Held held, List<CheckRef> next, String source) {
     Objection {
-        blocks = Set.copyOf(blocks);
         next = List.copyOf(next);
-    }
-
-    boolean blocks(String cause) {
-        return blocks.contains(cause) || blocks.contains(Contradiction.EVERYTHING);
     }
 
     /** Contradictions that hold and are not resolved, in the order of the knowledge. */
@@ -32,7 +26,7 @@ record Objection(String id, String words, Set<String> blocks, List<CheckRef> nex
             if (row.unless().stream().noneMatch(each -> each.holdsSomewhere(facts, Facts.Trust.SOUND))) {
                 first(facts, row.when(), row.words())
                         .ifPresent(binding -> found.add(new Objection(
-                                row.id(), row.words().in(binding), row.blocks(), row.next(), row.source())));
+                                row.id(), row.words().in(binding), row.held(), row.next(), row.source())));
             }
         }
         return found;

@@ -100,12 +100,12 @@ final class RuleReader {
     }
 
     Contradiction contradiction(Row row) {
-        row.only("id", "when", "unless", "blocks", "next", "words", "source");
+        row.only("id", "when", "unless", "blocks", "spares", "next", "words", "source");
         return new Contradiction(
                 row.text("id"),
                 conditions(row, "when"),
                 row.each("unless", text -> RuleText.condition(text, words)),
-                Set.copyOf(row.texts("blocks")),
+                new Held(Set.copyOf(row.texts("blocks")), Set.copyOf(row.texts("spares"))),
                 row.each("next", text -> RuleText.ref(text, words)),
                 template(row, "words"),
                 row.textOr("source", ""));

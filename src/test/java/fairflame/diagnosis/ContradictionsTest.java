@@ -177,4 +177,33 @@ class ContradictionsTest {
         assertThat(visit.read("gas-meter-firing 3.6 inwc [furnace-on]").finding())
                 .isInstanceOf(Finding.Settled.class);
     }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        co-flue 100 ppm  | co-flue 99 ppm            | vent-look
+        co-room 10 ppm   | co-room 9 ppm             | co-flue
+        soot dry         | soot dry; co-flue 40 ppm  | co-flue
+        soot wet         | soot wet; exchanger-look clean | exchanger-look
+        """)
+    void nothingElseIsSoldWhileCarbonMonoxideOrSootIsUnexplained(String raised, String calm, String next) {
+        assertThat(wet().finding()).isInstanceOf(Finding.Settled.class);
+
+        var open = wet().read(raised);
+        assertThat(Findings.candidate(Findings.unsettled(open.finding()), "LD01")
+                        .standing())
+                .isNotEqualTo(Candidate.Standing.SETTLED);
+        assertThat(Findings.unsettled(open.finding()).next())
+                .extracting(NextCheck::check)
+                .contains(next);
+
+        assertThat(wet().read(calm.split("; ")).finding()).isInstanceOf(Finding.Settled.class);
+    }
+
+    @Test
+    void theCauseOfTheCarbonMonoxideIsNotHeldBackByIt() {
+        var visit = Visit.of("trips-after-minutes")
+                .read("co-flue 250 ppm", "soot dry", "vent-look blocked", "draught-check low");
+
+        assertThat(Findings.candidate(visit.finding(), "SR02").standing()).isEqualTo(Candidate.Standing.SETTLED);
+    }
 }
