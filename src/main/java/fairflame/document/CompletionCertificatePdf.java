@@ -23,6 +23,9 @@ public final class CompletionCertificatePdf {
      * @throws Refusal when the work is not complete or a test lead is not recorded as removed
      */
     public static byte[] write(Invoice invoice, PaperText text, PageFormat format) {
+        if (invoice.kind() == Invoice.Kind.CREDIT) {
+            throw Refusal.notAllowed("completion record", "credit note " + invoice.number(), "the invoice of the work");
+        }
         if (!invoice.complete()) {
             throw Refusal.notAllowed("completion record", "work not complete", "an invoice of completed work");
         }

@@ -48,14 +48,16 @@ public final class InvoicePdf {
     }
 
     private TitleBlock titleBlock() {
-        var subtitle = invoice.kind() == Invoice.Kind.CREDIT
+        boolean credit = invoice.kind() == Invoice.Kind.CREDIT;
+        var subtitle = credit
                 ? text.say(Label.CREDIT_SUBTITLE, invoice.corrects())
                 : text.say(Label.INVOICE_SUBTITLE, invoice.quote(), Integer.toString(invoice.revision()));
-        return new TitleBlock(title(), subtitle)
+        var block = new TitleBlock(title(), subtitle)
                 .with(text.say(Label.NUMBER), invoice.number())
                 .with(text.say(Label.ISSUED), figures.date(invoice.issued()))
-                .with(text.say(Label.SUPPLIED), figures.date(invoice.supplied()))
-                .with(text.say(Label.DUE), figures.date(invoice.due()));
+                .with(text.say(Label.SUPPLIED), figures.date(invoice.supplied()));
+        // Nobody has a day to pay a credit by.
+        return credit ? block : block.with(text.say(Label.DUE), figures.date(invoice.due()));
     }
 
     private List<Block> content() {
@@ -75,10 +77,14 @@ public final class InvoicePdf {
             blocks.addAll(completion());
         }
         if (!invoice.notes().isEmpty()) {
-            blocks.add(
-                    new Together(Stack.of(Words.section(text.say(Label.CAUTIONS)), QuotePdf.halved(invoice.notes()))));
+            blocks.add(new Together(Stack.of(Words.section(text.say(notesTitle())), QuotePdf.halved(invoice.notes()))));
         }
         return blocks;
+    }
+
+    // What a credit note says besides its lines is why it was written.
+    private Label notesTitle() {
+        return invoice.kind() == Invoice.Kind.CREDIT ? Label.WHY : Label.CAUTIONS;
     }
 
     private Block totals() {

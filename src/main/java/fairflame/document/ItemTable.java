@@ -117,12 +117,13 @@ final class ItemTable {
     }
 
     private String shown(Line line) {
-        return figures.number(line.quantity());
+        // A part of a quantity comes out of a product and carries noughts that say nothing.
+        return line.quantity().scale() > 2 ? figures.shortest(line.quantity()) : figures.number(line.quantity());
     }
 
     private int whole(Line line) {
         int point = shown(line).lastIndexOf(figures.decimal());
-        return line.quantity().scale() <= 0 || point < 0 ? shown(line).length() : point;
+        return point < 0 ? shown(line).length() : point;
     }
 
     private int missingDecimals(Line line) {

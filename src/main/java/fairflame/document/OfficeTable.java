@@ -55,7 +55,9 @@ final class OfficeTable {
         }
         var set = new ArrayList<Row>();
         for (int i = 0; i < rows.size(); i++) {
-            set.add(set(rows.get(i), strong.get(i)));
+            var row = set(rows.get(i), strong.get(i));
+            // A sum never stands alone on a page: the row above it goes with it.
+            set.add(i + 1 < rows.size() && strong.get(i + 1) ? row.clinging() : row);
         }
         return new Grid(new Columns(columns, GAP), List.of(head()), set, Grid.Kind.TABLE);
     }

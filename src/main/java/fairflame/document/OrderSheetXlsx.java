@@ -1,97 +1,80 @@
 package fairflame.document;
 
+import fairflame.document.SheetStyles.Look;
+import fairflame.document.page.PageFormat;
+import fairflame.invoice.order.OrderLine;
 import fairflame.invoice.order.OrderSheet;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
-import org.apache.poi.ss.usermodel.CellStyle;
-import org.apache.poi.ss.usermodel.Sheet;
+import java.util.stream.Collectors;
+import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.joda.money.CurrencyUnit;
 
 /** An order as a spreadsheet whose amounts and total are formulas. */
 public final class OrderSheetXlsx {
-    private static final int FIRST_LINE = 6;
-    private static final int[] WIDTHS = {14, 52, 10, 8, 12, 12, 30};
-    private static final String[] HEADS = {"Part", "Description", "Quantity", "Unit", "Cost", "Amount", "For"};
+    private static final int QUANTITY = 2;
+    private static final int COST = 4;
+    private static final int AMOUNT = 5;
+    private static final int USES = 6;
+    private static final int[] WIDTHS = {14, 52, 12, 9, 12, 14, 34};
 
     private OrderSheetXlsx() {}
 
-    public static byte[] write(OrderSheet order, String number, LocalDate made) {
-        try (var book = new XSSFWorkbook();
-                var out = new ByteArrayOutputStream()) {
-            fill(book, order, number, made);
-            book.getCreationHelper().createFormulaEvaluator().evaluateAll();
-            book.getProperties()
-                    .getCoreProperties()
-                    .setCreated(java.util.Optional.of(java.util.Date.from(
-                            made.atStartOfDay(java.time.ZoneOffset.UTC).toInstant())));
-            book.write(out);
-            return out.toByteArray();
+    /** The file's bytes: the same for the same order and words. Formulas carry their values. */
+    public static byte[] write(
+            OrderSheet order, String number, LocalDate made, CurrencyUnit currency, PaperText text, PageFormat format) {
+        try (var book = new XSSFWorkbook()) {
+            var title = text.office("Order") + " " + number;
+            var tab = new Tab(book, new SheetStyles(book, text.figures().sign(currency)), text.office("Order"), WIDTHS);
+            head(tab, order, title, text.figures().date(made));
+            lines(tab, order, text);
+            tab.print(book, USES, format, title);
+            XSSFFormulaEvaluator.evaluateAllFormulaCells(book);
+            return XlsxFile.write(book, title, text.company().seller().name(), made);
         } catch (IOException e) {
-            throw new UncheckedIOException("a workbook in memory could not be written", e);
+            throw new UncheckedIOException("a workbook in memory could not be closed", e);
         }
     }
 
-    private static void fill(XSSFWorkbook book, OrderSheet order, String number, LocalDate made) {
-        var sheet = book.createSheet("Order");
-        for (int i = 0; i < WIDTHS.length; i++) {
-            sheet.setColumnWidth(i, WIDTHS[i] * 256);
-        }
-        var strong = book.createCellStyle();
-        var font = book.createFont();
-        font.setBold(true);
-        strong.setFont(font);
-        var money = book.createCellStyle();
-        money.setDataFormat(book.createDataFormat().getFormat("#,##0.00"));
-        words(sheet, 0, "Order " + number, strong);
-        words(
-                sheet,
-                1,
-                order.supplier().name() + ", " + order.supplier().phone() + ", "
-                        + order.supplier().email(),
-                null);
-        words(sheet, 2, made.toString(), null);
-        var head = sheet.createRow(FIRST_LINE - 2);
-        for (int i = 0; i < HEADS.length; i++) {
-            head.createCell(i).setCellValue(HEADS[i]);
-            head.getCell(i).setCellStyle(strong);
-        }
-        lines(sheet, order, money);
+    private static void head(Tab tab, OrderSheet order, String title, String day) {
+        var supplier = order.supplier();
+        tab.next(Tab.TITLE).text(0, title, Look.TITLE);
+        tab.next().text(0, supplier.name() + ", " + supplier.phone() + ", " + supplier.email(), Look.SECTION);
+        tab.next().text(0, day, Look.LABEL);
+        tab.next();
     }
 
-    private static void words(Sheet sheet, int row, String text, @org.jspecify.annotations.Nullable CellStyle style) {
-        var cell = sheet.createRow(row).createCell(0);
-        cell.setCellValue(text);
-        if (style != null) {
-            cell.setCellStyle(style);
-        }
+    private static void lines(Tab tab, OrderSheet order, PaperText text) {
+        tab.next(Tab.TALL)
+                .text(0, text.office("Part"), Look.HEADER)
+                .text(1, text.say(Label.DESCRIPTION), Look.HEADER)
+                .text(QUANTITY, text.say(Label.QUANTITY), Look.HEADER_RIGHT)
+                .text(QUANTITY + 1, text.say(Label.UNIT), Look.HEADER)
+                .text(COST, text.office("Cost"), Look.HEADER_RIGHT)
+                .text(AMOUNT, text.say(Label.AMOUNT), Look.HEADER_RIGHT)
+                .text(USES, text.office("Job"), Look.HEADER)
+                .freeze(tab.number() - 1);
+        int first = tab.number() + 1;
+        order.lines().forEach(line -> line(tab, line, text));
+        int last = tab.number();
+        tab.next();
+        tab.next(Tab.TALL).text(COST, text.office("Cost of this order before tax"), Look.TOTAL_LABEL);
+        tab.formula(AMOUNT, "SUM(F" + first + ":F" + last + ")", Look.TOTAL_MONEY);
     }
 
-    private static void lines(Sheet sheet, OrderSheet order, CellStyle money) {
-        var at = FIRST_LINE;
-        for (var line : order.lines()) {
-            var row = sheet.createRow(at - 1);
-            row.createCell(0).setCellValue(line.part().number());
-            row.createCell(1).setCellValue(line.part().description());
-            row.createCell(2).setCellValue(line.quantity().doubleValue());
-            row.createCell(3).setCellValue(line.part().unit());
-            row.createCell(4).setCellValue(line.part().cost().getAmount().doubleValue());
-            row.createCell(5).setCellFormula("ROUND(C" + at + "*E" + at + ",2)");
-            row.createCell(6)
-                    .setCellValue(String.join(
-                            ", ",
-                            line.uses().stream()
-                                    .map(use ->
-                                            use.quote() + " (" + use.quantity().toPlainString() + ")")
-                                    .toList()));
-            row.getCell(4).setCellStyle(money);
-            row.getCell(5).setCellStyle(money);
-            at++;
-        }
-        var total = sheet.createRow(at);
-        total.createCell(1).setCellValue("Cost of this order before tax");
-        total.createCell(5).setCellFormula("SUM(F" + FIRST_LINE + ":F" + (at - 1) + ")");
-        total.getCell(5).setCellStyle(money);
+    private static void line(Tab tab, OrderLine line, PaperText text) {
+        var uses = line.uses().stream()
+                .map(use -> use.quote() + " (" + text.figures().shortest(use.quantity()) + ")")
+                .collect(Collectors.joining(", "));
+        tab.next()
+                .text(0, line.part().number(), Look.TEXT)
+                .wrapped(1, line.part().description(), Look.TEXT)
+                .number(QUANTITY, line.quantity(), Look.QUANTITY)
+                .text(QUANTITY + 1, text.word("units", line.part().unit()), Look.AFTER)
+                .number(COST, line.part().cost().getAmount(), Look.MONEY)
+                .wrapped(USES, uses, Look.AFTER);
+        tab.formula(AMOUNT, "ROUND(" + tab.at(QUANTITY) + "*" + tab.at(COST) + ",2)", Look.MONEY);
     }
 }

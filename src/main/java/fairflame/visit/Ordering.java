@@ -85,7 +85,7 @@ public final class Ordering {
         var currency = workplace.library().shop().currency();
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(number + ".pdf", OrderSheetPdf.write(sheet, number, today, currency, text, PageFormat.LETTER));
-        files.put(number + ".xlsx", OrderSheetXlsx.write(sheet, number, today));
+        files.put(number + ".xlsx", OrderSheetXlsx.write(sheet, number, today, currency, text, PageFormat.LETTER));
         workplace.folder().write(files);
         return List.copyOf(files.keySet());
     }

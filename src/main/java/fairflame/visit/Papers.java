@@ -58,7 +58,9 @@ final class Papers {
                         format,
                         workplace.library().spreadsheets().invoice()),
                 invoice);
-        if (invoice.complete() && !invoice.completion().tests().isEmpty()) {
+        // A credit note carries the record of what it takes back; it proves no work of its own.
+        boolean work = invoice.kind() != Invoice.Kind.CREDIT;
+        if (work && invoice.complete() && !invoice.completion().tests().isEmpty()) {
             files.put(invoice.number() + "-completion.pdf", CompletionCertificatePdf.write(invoice, text(), format));
         }
         return written(files);

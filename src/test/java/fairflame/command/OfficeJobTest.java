@@ -241,6 +241,7 @@ class OfficeJobTest {
 
         var credit = told("credit", "I-2026-0001", "--reason", "billed too early");
         assertThat(new BigDecimal(credit.get("total").textValue())).isEqualByComparingTo(part.negate());
+        assertThat(shell.left()).noneMatch(file -> file.matches("C-.*-completion.*"));
         office("ubl", "C-2026-0001").done();
         office("credit", "I-2026-0001", "--reason", "again").refused("allowed");
         office("write-off", "I-2026-0002", "99999.00", "--reason", "gone").refused("write-off");

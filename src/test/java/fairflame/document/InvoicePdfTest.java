@@ -6,9 +6,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import fairflame.Refusal;
 import fairflame.document.page.PageFormat;
 import fairflame.invoice.Completion;
+import fairflame.invoice.Crediting;
 import fairflame.invoice.Invoice;
+import fairflame.invoice.InvoiceNumber;
+import fairflame.invoice.Issue;
 import fairflame.invoice.Payment;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -149,6 +153,29 @@ class InvoicePdfTest {
         assertThatThrownBy(() -> ReceiptPdf.write(WetSwitches.invoice(), "P-9", Papers.text(), PageFormat.A4))
                 .isInstanceOf(Refusal.Unknown.class)
                 .hasMessageContaining("P-2026-0001");
+    }
+
+    @Test
+    void theFootOfACreditNoteNamesACreditNoteAndItsReasonStandsUnderWhy() throws IOException {
+        var issue = new Issue(
+                InvoiceNumber.parse("C-2026-0001"),
+                LocalDate.of(2026, 6, 10),
+                LocalDate.of(2026, 6, 10),
+                LocalDate.of(2026, 6, 10));
+        var credit = Crediting.full(issue, WetSwitches.invoice(), List.of(), "The house was sold first.");
+        assertThat(new ReadBack(letter(credit)).text())
+                .contains("Credit note C-2026-0001  \u00B7  Quote Q-2026-0001, revision 1".replace("  ", " "))
+                .contains("Why")
+                .contains("The house was sold first.")
+                .doesNotContain("Invoice C-2026-0001")
+                .doesNotContain("Please note")
+                .doesNotContain("Due June");
+    }
+
+    @Test
+    void aCreditNoteProvesNoWork() {
+        assertThatThrownBy(() -> CompletionCertificatePdf.write(WetSwitches.credit(), Papers.text(), PageFormat.LETTER))
+                .hasMessageContaining("credit note C-2026-0001");
     }
 
     @Test

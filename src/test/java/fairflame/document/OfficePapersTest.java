@@ -118,7 +118,7 @@ class OfficePapersTest {
 
     @Test
     void theOrderSpreadsheetAddsUpByItsOwnFormulas() throws IOException {
-        var bytes = kept("order.xlsx", OrderSheetXlsx.write(order(), "O-2026-0001", DAY));
+        var bytes = kept("order.xlsx", OrderSheetXlsx.write(order(), "O-2026-0001", DAY, USD, TEXT, PageFormat.LETTER));
         try (var book = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
             var sheet = book.getSheetAt(0);
             book.getCreationHelper().createFormulaEvaluator().evaluateAll();
@@ -126,6 +126,40 @@ class OfficePapersTest {
             assertThat(sheet.getRow(9).getCell(5).getNumericCellValue()).isEqualTo(365.03);
         }
         assertThat(order().cost(USD)).isEqualTo(Money.parse("USD 365.03"));
+        assertThat(OrderSheetXlsx.write(order(), "O-2026-0001", DAY, USD, TEXT, PageFormat.LETTER))
+                .isEqualTo(bytes);
+    }
+
+    @Test
+    void theBalanceOfAStatementNeverStandsAloneOnAPage() throws IOException {
+        var random = new RandomInvoices(new Random(4));
+        var invoices = new ArrayList<fairflame.invoice.Invoice>();
+        int pages = 0;
+        for (int i = 1; i <= 32; i++) {
+            invoices.add(random.full(i, "Q-2026-0001", DAY.plusDays(i)));
+            var account = new CustomerAccount(USD, invoices, List.of());
+            var span = new Statement.Span(DAY.plusDays(1), DAY.plusDays(120));
+            var statement = Statement.of(invoices.get(0).customer(), USD, List.of(account), span);
+            var ageing = Ageing.of(span.to(), USD, List.of(account));
+            try (var document = Loader.loadPDF(StatementPdf.write(statement, ageing, TEXT, PageFormat.LETTER))) {
+                pages = document.getNumberOfPages();
+                for (int page = 1; page <= pages; page++) {
+                    var stripper = new PDFTextStripper();
+                    stripper.setStartPage(page);
+                    stripper.setEndPage(page);
+                    var lines = stripper.getText(document).lines().toList();
+                    for (int at = 1; at < lines.size(); at++) {
+                        if (lines.get(at).matches("(All that is open|June 30, 2026 Balance) .*")) {
+                            // The line above a sum is a row with an amount, not a heading.
+                            assertThat(lines.get(at - 1))
+                                    .as("%d invoices, page %d", i, page)
+                                    .matches(".*\\d\\.\\d\\d");
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(pages).isGreaterThan(1);
     }
 
     @Test
