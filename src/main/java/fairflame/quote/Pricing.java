@@ -102,7 +102,8 @@ public final class Pricing {
 
     private List<Line> with(List<Line> lines, Money credit, PaidDiagnosis paid, boolean further) {
         var words = "diagnostic fee " + paid.amount() + " paid on " + paid.on() + ", credited when the repair follows "
-                + "within " + shop.rates().creditDays() + " days, at most down to a total of zero";
+                + "within " + shop.rates().creditDays() + " days, at most down to a total of zero"
+                + (paid.sameTrip() ? "; the trip was paid with it and is not charged again" : "");
         var draft = Draft.of(
                         LineKind.DIAGNOSIS,
                         "",

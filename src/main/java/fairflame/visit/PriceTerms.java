@@ -1,33 +1,15 @@
 package fairflame.visit;
 
 import fairflame.money.Percent;
+import fairflame.quote.PricingInputs;
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.Set;
-import org.joda.money.Money;
 
 /**
- * What a price depends on besides the repair itself.
+ * What a price depends on besides the repair itself, as a visit tells it.
  *
- * @param zone key of the trip charge
- * @param conditions keys of the shop's time conditions, such as {@code tight-space}
- * @param discountPercent document discount
- * @param discountAmount document discount in money; at most one of the two is given
- * @param discountReason printed beside the discount
- * @param diagnosisPaid diagnostic fee already paid
- * @param diagnosisPaidOn day of that payment
+ * @param inputs zone, conditions, discounts, diagnosis paid, further lines
  * @param taxRate rate to use when the place is not in the shop's files; the person quoting vouches for it
+ * @param pricesUntil last day on which the prices hold, when that is before the shop's usual term
  */
-public record PriceTerms(
-        String zone,
-        Set<String> conditions,
-        Optional<Percent> discountPercent,
-        Optional<Money> discountAmount,
-        String discountReason,
-        Optional<Money> diagnosisPaid,
-        Optional<LocalDate> diagnosisPaidOn,
-        Optional<Percent> taxRate) {
-    public PriceTerms {
-        conditions = Set.copyOf(conditions);
-    }
-}
+public record PriceTerms(PricingInputs inputs, Optional<Percent> taxRate, Optional<LocalDate> pricesUntil) {}

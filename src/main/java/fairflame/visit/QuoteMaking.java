@@ -6,10 +6,7 @@ import fairflame.diagnosis.RatingPlate;
 import fairflame.document.PaperText;
 import fairflame.money.Rounding;
 import fairflame.quantity.HeatRate;
-import fairflame.quote.Discount;
 import fairflame.quote.LineKind;
-import fairflame.quote.PaidDiagnosis;
-import fairflame.quote.PricingInputs;
 import fairflame.quote.Quote;
 import fairflame.quote.QuoteRequest;
 import fairflame.quote.Quoting;
@@ -22,8 +19,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** From an examination to a quote: the place's rules, the scope, the price and the words. Pure. */
@@ -124,12 +119,12 @@ public final class QuoteMaking {
                         people(visit),
                         heater(visit.file().plate()),
                         place,
-                        prices(visit.terms()),
+                        visit.terms().inputs(),
                         new QuoteRequest.Paper(
                                 library.notes(),
                                 repair ? paper.terms() : paper.diagnosisTerms(),
                                 versions,
-                                Optional.empty()),
+                                visit.terms().pricesUntil()),
                         visit.repair().fitter(),
                         Gauges.of(examined.verdicts()),
                         visit.file().releases()));
@@ -151,24 +146,5 @@ public final class QuoteMaking {
         var sizes = new HashMap<>(PipeWork.sizes(examined, library, place));
         sizes.putAll(examined.visit().repair().sizes());
         return sizes;
-    }
-
-    private static PricingInputs prices(PriceTerms terms) {
-        return new PricingInputs(
-                terms.zone(),
-                terms.conditions(),
-                discount(terms),
-                List.of(),
-                terms.diagnosisPaid()
-                        .flatMap(paid -> terms.diagnosisPaidOn().map(day -> new PaidDiagnosis(paid, day, false))),
-                List.of(),
-                Set.of());
-    }
-
-    private static Optional<Discount> discount(PriceTerms terms) {
-        var reason = terms.discountReason();
-        return terms.discountPercent()
-                .map(percent -> Discount.ofPercent(reason, percent))
-                .or(() -> terms.discountAmount().map(amount -> Discount.ofAmount(reason, amount)));
     }
 }
