@@ -1,11 +1,9 @@
 package fairflame.document;
 
 import fairflame.document.page.Block;
-import fairflame.document.page.Drawing;
 import fairflame.document.page.Ink;
 import fairflame.document.page.PageFormat;
 import fairflame.document.page.Paragraph;
-import fairflame.document.page.Picture;
 import fairflame.document.page.Space;
 import fairflame.invoice.report.ShopReport;
 import fairflame.invoice.report.TimeComparison;
@@ -16,8 +14,6 @@ import java.util.stream.Collectors;
 
 /** The figures of the shop as pictures: quotes won, revenue, hours against standard. */
 public final class ReportPdf {
-    private static final int MOST_ROWS = 24;
-
     private final ShopReport report;
     private final Map<String, String> names;
     private final PaperText text;
@@ -66,14 +62,14 @@ public final class ReportPdf {
         return blocks;
     }
 
-    private void part(List<Block> blocks, String title, String words, List<Drawing> charts) {
+    private void part(List<Block> blocks, String title, String words, List<Block> charts) {
         blocks.add(Words.section(text.office(title)));
         if (charts.isEmpty()) {
             blocks.add(Paragraph.of(text.office("Nothing yet in this time."), Type.OPEN));
         } else {
             blocks.add(Paragraph.of(text.office(words), Type.QUIET));
             blocks.add(new Space(4));
-            charts.forEach(chart -> blocks.add(new Picture(chart)));
+            blocks.addAll(charts);
         }
         blocks.add(new Space(12));
     }
@@ -82,8 +78,8 @@ public final class ReportPdf {
         return names.getOrDefault(id, id);
     }
 
-    private List<Drawing> wins() {
-        var rows = report.wins().stream().limit(MOST_ROWS).toList();
+    private List<Block> wins() {
+        var rows = report.wins();
         return chart(
                 rows.stream()
                         .map(row -> new BarChart.Bar(
@@ -95,8 +91,8 @@ public final class ReportPdf {
                 1000);
     }
 
-    private List<Drawing> revenue() {
-        var rows = report.revenue().stream().limit(MOST_ROWS).toList();
+    private List<Block> revenue() {
+        var rows = report.revenue();
         return chart(
                 rows.stream()
                         .map(row -> new BarChart.Bar(
@@ -115,21 +111,19 @@ public final class ReportPdf {
                 : java.util.Arrays.stream(ids).map(this::name).collect(Collectors.joining(" + "));
     }
 
-    private static List<Drawing> chart(List<BarChart.Bar> bars, double full) {
+    private static List<Block> chart(List<BarChart.Bar> bars, double full) {
         if (bars.isEmpty()) {
             return List.of();
         }
-        var told = bars.stream().map(bar -> bar.name() + ": " + bar.figure()).collect(Collectors.joining("; "));
-        return List.of(new BarChart(told, bars, full));
+        return List.of(BarChart.of(bars, full));
     }
 
-    private List<Drawing> hours() {
-        var rows = report.hours().stream().limit(MOST_ROWS).toList();
+    private List<Block> hours() {
+        var rows = report.hours();
         if (rows.isEmpty()) {
             return List.of();
         }
-        var told = rows.stream().map(this::told).collect(Collectors.joining("; "));
-        return List.of(new SpreadChart(told, rows.stream().map(this::spread).toList()));
+        return List.of(SpreadChart.of(rows.stream().map(this::spread).toList()));
     }
 
     private SpreadChart.Spread spread(TimeComparison row) {
@@ -145,11 +139,6 @@ public final class ReportPdf {
 
     private String title(TimeComparison row) {
         return name(row.task()) + (row.condition().isEmpty() ? "" : ", " + row.condition());
-    }
-
-    private String told(TimeComparison row) {
-        return title(row) + ": median " + row.median().toPlainString() + " h of " + row.jobs() + " jobs, standard "
-                + row.standard().toPlainString() + " h";
     }
 
     private String suggestion(TimeComparison row) {

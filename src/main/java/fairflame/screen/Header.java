@@ -5,6 +5,7 @@ import fairflame.screen.bench.Steps;
 import fairflame.screen.kit.FlowPipe;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Words;
+import fairflame.screen.office.OfficePage;
 import java.util.ArrayList;
 import java.util.Locale;
 import javafx.geometry.Insets;
@@ -118,7 +119,10 @@ final class Header extends HBox {
     private void go(BenchModel model, ShellModel.Stop stop) {
         switch (stop) {
             case SIGNATURE -> handover.run();
-            case INVOICE, PAID -> shell.place().set(Place.LEDGER);
+            case INVOICE, PAID -> {
+                shell.page().set(OfficePage.VISITS);
+                shell.place().set(Place.LEDGER);
+            }
             default -> {
                 shell.place().set(Place.BENCH);
                 model.step()

@@ -6,6 +6,7 @@ import fairflame.screen.bench.Draft;
 import fairflame.screen.handover.HandoverWork;
 import fairflame.screen.ledger.LedgerWork;
 import fairflame.screen.line.LineWork;
+import fairflame.screen.office.OfficeWork;
 import fairflame.screen.stock.StockWork;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -17,6 +18,9 @@ public interface ScreenWork extends BenchWork, HandoverWork, LedgerWork {
 
     /** The stock room's part. */
     StockWork stock();
+
+    /** The part of the whole office: what is due, orders, money, packets, figures, books. */
+    OfficeWork office();
 
     /** Name of the shop as printed. */
     String shopName();

@@ -14,6 +14,7 @@ import fairflame.screen.line.LineModel;
 import fairflame.screen.line.LineView;
 import fairflame.screen.look.Look;
 import fairflame.screen.look.Words;
+import fairflame.screen.office.OfficeView;
 import fairflame.screen.stock.StockModel;
 import fairflame.screen.stock.StockView;
 import fairflame.visit.OwnShop;
@@ -150,17 +151,16 @@ public final class Shell extends StackPane {
         return view;
     }
 
-    private LedgerView ledger() {
+    private OfficeView ledger() {
         var open = new LedgerModel(model.work());
         model.bench().get().ifPresent(bench -> open.visit().set(bench.draft().get("id")));
-        var view = new LedgerView(
+        var ways = new LedgerView.Ways(
+                model::start, model::open, model.work().demo() ? Optional.of(this::ownShop) : Optional.empty());
+        var view = new OfficeView(
+                new OfficeView.Pages(model.work().office(), model.page()),
                 open,
-                words,
-                look,
-                new LedgerView.Ways(
-                        model::start,
-                        model::open,
-                        model.work().demo() ? Optional.of(this::ownShop) : Optional.empty()));
+                new OfficeView.Room(words, look, veil),
+                ways);
         closeView = view::close;
         return view;
     }

@@ -5,6 +5,7 @@ import fairflame.screen.bench.Draft;
 import fairflame.screen.bench.Judged;
 import fairflame.screen.ledger.LedgerWork;
 import fairflame.screen.look.Words;
+import fairflame.screen.office.OfficePage;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -29,6 +30,7 @@ public final class ShellModel {
 
     private final ScreenWork work;
     private final ObjectProperty<Place> place = new SimpleObjectProperty<>(Place.LEDGER);
+    private final ObjectProperty<OfficePage> page = new SimpleObjectProperty<>(OfficePage.VISITS);
     private final StringProperty language;
     private final ReadOnlyObjectWrapper<Optional<BenchModel>> bench = new ReadOnlyObjectWrapper<>(Optional.empty());
 
@@ -47,6 +49,11 @@ public final class ShellModel {
 
     public ObjectProperty<Place> place() {
         return place;
+    }
+
+    /** The page of the ledger that lies open. */
+    public ObjectProperty<OfficePage> page() {
+        return page;
     }
 
     public StringProperty language() {

@@ -14,6 +14,7 @@ import fairflame.screen.bench.DraftOfVisit;
 import fairflame.screen.bench.Drafting;
 import fairflame.screen.bench.Judged;
 import fairflame.screen.line.LineWork;
+import fairflame.screen.office.OfficeWork;
 import fairflame.screen.stock.StockWork;
 import fairflame.visit.Agreeing;
 import fairflame.visit.Billing;
@@ -246,6 +247,11 @@ public final class WorkplaceScreens implements ScreenWork {
     @Override
     public StockWork stock() {
         return new StockDoor(workplace);
+    }
+
+    @Override
+    public OfficeWork office() {
+        return new OfficeDoor(workplace);
     }
 
     @Override

@@ -3,6 +3,7 @@ package fairflame.store;
 import fairflame.catalog.upkeep.ColumnMapping;
 import fairflame.invoice.account.Movement;
 import fairflame.invoice.actual.Actuals;
+import fairflame.invoice.order.Delivery;
 import fairflame.invoice.order.PlacedOrder;
 import fairflame.invoice.permit.Booking;
 import fairflame.invoice.permit.GasWork;
@@ -27,6 +28,9 @@ public interface Registers {
 
     /** Orders placed, by number. */
     Register<PlacedOrder> orders();
+
+    /** What came of orders, by order and part. */
+    Register<Delivery> deliveries();
 
     /** Layouts of price lists, by supplier. */
     Register<ColumnMapping> mappings();

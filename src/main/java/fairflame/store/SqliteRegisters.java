@@ -3,6 +3,7 @@ package fairflame.store;
 import fairflame.catalog.upkeep.ColumnMapping;
 import fairflame.invoice.account.Movement;
 import fairflame.invoice.actual.Actuals;
+import fairflame.invoice.order.Delivery;
 import fairflame.invoice.order.PlacedOrder;
 import fairflame.invoice.permit.Booking;
 import fairflame.invoice.permit.GasWork;
@@ -44,6 +45,11 @@ final class SqliteRegisters implements Registers {
     @Override
     public Register<PlacedOrder> orders() {
         return new SqliteRegister<>(handle, journal, "order", PlacedOrder.class);
+    }
+
+    @Override
+    public Register<Delivery> deliveries() {
+        return new SqliteRegister<>(handle, journal, "delivery", Delivery.class);
     }
 
     @Override

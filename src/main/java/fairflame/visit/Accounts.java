@@ -11,7 +11,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.joda.money.CurrencyUnit;
 
 /** Reads the accounts of customers from what is stored. */
@@ -71,14 +73,19 @@ final class Accounts {
         return accounts(records, currency, Optional.of(customer)).values();
     }
 
+    /** Numbers of the quotes with an invoice or money received, in order. */
+    static SortedSet<String> quotes(Records records) {
+        var quotes = new TreeSet<String>();
+        records.invoices().rows().stream().map(InvoiceRow::quote).forEach(quotes::add);
+        movements(records).stream().map(Movement::quote).forEach(quotes::add);
+        return quotes;
+    }
+
     private static Map<String, CustomerAccount> accounts(
             Records records, CurrencyUnit currency, Optional<String> customer) {
         var movements = movements(records);
         var accounts = new TreeMap<String, CustomerAccount>();
-        var quotes = new java.util.TreeSet<String>();
-        records.invoices().rows().stream().map(InvoiceRow::quote).forEach(quotes::add);
-        movements.stream().map(Movement::quote).forEach(quotes::add);
-        for (var quote : quotes) {
+        for (var quote : quotes(records)) {
             var known = customer.map(name -> records.quotes()
                             .latest(quote)
                             .filter(found -> found.customer().name().equals(name))

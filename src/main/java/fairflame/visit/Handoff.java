@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Hands what a truck laptop took down to the office: one file, taken in as often as one likes. Nothing that is here is
@@ -70,6 +71,11 @@ public final class Handoff {
             records.settings().put(LAPTOP, laptop);
             records.settings().put(Offer.SERIES_SETTING, series);
         });
+    }
+
+    /** Name of this laptop; absent until it was told. */
+    public Optional<String> laptop() {
+        return workplace.store().reading(records -> records.settings().find(LAPTOP));
     }
 
     /** Keeps a photograph or another file with a visit. */
@@ -151,10 +157,17 @@ public final class Handoff {
 
     /** Takes a packet in, all of it or, when it is damaged or altered, nothing. */
     public Taken take(Path file) {
+        return take(file, Progress.UNWATCHED);
+    }
+
+    /** As {@link #take(Path)}; while it is watched it can be stopped, and then nothing was taken in. */
+    public Taken take(Path file, Progress progress) {
         var packet = PacketFile.read(file);
         try {
             PacketSeals.prove(packet);
-            return workplace.store().inTransaction(workplace.by(), records -> new PacketTaking(records, packet).all());
+            return workplace
+                    .store()
+                    .inTransaction(workplace.by(), records -> new PacketTaking(records, packet).all(progress));
         } catch (Refusal refusal) {
             throw refusal.at(file.toString());
         }

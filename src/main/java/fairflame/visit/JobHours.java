@@ -125,6 +125,13 @@ public final class JobHours {
                         .toList());
     }
 
+    /** Every standard time that a person changed, with who and when. */
+    public List<TimeDecision> decisions() {
+        return workplace
+                .store()
+                .reading(records -> records.registers().timeDecisions().all());
+    }
+
     /**
      * A person changes the standard times of a task from now on; quotes made before keep theirs.
      *

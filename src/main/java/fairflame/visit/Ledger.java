@@ -133,9 +133,9 @@ public final class Ledger {
         return name;
     }
 
-    /** The figures of the shop over some days, with their PDF in the folder. */
-    public Written<ShopReport> report(Statement.Span span) {
-        var report = workplace.store().reading(records -> {
+    /** The figures of the shop over some days. */
+    public ShopReport figures(Statement.Span span) {
+        return workplace.store().reading(records -> {
             var quotes = records.quotes().rows().stream()
                     .filter(row -> span.holds(row.made()))
                     .flatMap(row -> records.quotes().latest(row.number()).stream())
@@ -155,6 +155,11 @@ public final class Ledger {
                     ShopReport.revenue(papers, signed, currency()),
                     TimeComparison.of(hours));
         });
+    }
+
+    /** The figures of the shop over some days, with their PDF in the folder. */
+    public Written<ShopReport> report(Statement.Span span) {
+        var report = figures(span);
         var name = "report-" + span.from() + "-" + span.to() + ".pdf";
         var text = workplace.library().paper(Library.ENGLISH);
         workplace.folder().write(Map.of(name, ReportPdf.write(report, names(), text, PageFormat.LETTER)));

@@ -15,6 +15,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 
 /** Parts to order for signed quotes, by supplier. */
 public final class Ordering {
@@ -49,9 +51,18 @@ public final class Ordering {
 
     /** Marks everything from one supplier as ordered and writes the order as PDF and spreadsheet. */
     public Ledger.Written<PlacedOrder> place(String supplier) {
+        return place(supplier, part -> true);
+    }
+
+    /** As {@link #place(String)}, but only for these part numbers; refused when none of them is to be ordered. */
+    public Ledger.Written<PlacedOrder> place(String supplier, Set<String> parts) {
+        return place(supplier, parts::contains);
+    }
+
+    private Ledger.Written<PlacedOrder> place(String supplier, Predicate<String> wanted) {
         var shop = workplace.everyPart();
         return workplace.store().inTransaction(workplace.by(), records -> {
-            var sheet = sheets(records, shop).stream()
+            var all = sheets(records, shop).stream()
                     .filter(candidate -> candidate.supplier().id().equals(supplier))
                     .findFirst()
                     .orElseThrow(() -> Refusal.notAllowed(
@@ -61,6 +72,14 @@ public final class Ordering {
                                             .map(other -> other.supplier().id())
                                             .toList()
                                     + ", the suppliers with something to order"));
+            var sheet = new OrderSheet(
+                    all.supplier(),
+                    all.lines().stream()
+                            .filter(line -> wanted.test(line.part().number()))
+                            .toList());
+            if (sheet.lines().isEmpty()) {
+                throw Refusal.missing("parts of the order from " + supplier, "at least one part that is to be ordered");
+            }
             var number = String.format(
                     Locale.ROOT,
                     "O-%d-%04d",

@@ -32,8 +32,13 @@ final class PacketTaking {
         this.packet = packet;
     }
 
-    Handoff.Taken all() {
-        packet.items().forEach(this::take);
+    Handoff.Taken all(Progress progress) {
+        var all = packet.items().size();
+        for (int i = 0; i < all; i++) {
+            progress.at(i, all);
+            take(packet.items().get(i));
+        }
+        progress.at(all, all);
         return new Handoff.Taken(packet.origin(), packet.made(), added, renewed, same, conflicts);
     }
 

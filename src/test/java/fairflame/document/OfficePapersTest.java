@@ -225,6 +225,33 @@ class OfficePapersTest {
                 .contains("High-limit switch: the jobs suggest this factor");
     }
 
+    /** Many rows, names of two lines, amounts of twelve digits: every row is printed, nothing over anything else. */
+    @Test
+    void aLargeReportKeepsEveryRowWholeOverItsPages() throws IOException {
+        var wins = new ArrayList<ShopReport.WinRate>();
+        var revenue = new ArrayList<ShopReport.Revenue>();
+        var hours = new ArrayList<ActualHours>();
+        var long0 = "A cause with a name so long that it cannot stand in one line of half a page, number ";
+        var names = new java.util.HashMap<String, String>();
+        for (int i = 0; i < 40; i++) {
+            names.put("C" + i, long0 + i);
+            wins.add(new ShopReport.WinRate("C" + i, 100_000 - i, i));
+            revenue.add(new ShopReport.Revenue(
+                    "T" + i + " + U" + i, i + 1, Money.parse("USD " + (i == 0 ? "987654321098.76" : "0.0" + i % 10))));
+            hours.add(hours("T" + i, i % 2 == 0 ? "" : "tight-space", "0.05", i == 3 ? "100" : "0.0" + (1 + i % 9)));
+        }
+        var report = new ShopReport(DAY, DAY.plusDays(90), wins, revenue, TimeComparison.of(hours));
+        var pdf = kept("report-large.pdf", ReportPdf.write(report, names, TEXT, PageFormat.LETTER));
+        var words = words(pdf).replaceAll("\\s+", " ");
+        for (int i = 0; i < 40; i++) {
+            assertThat(words)
+                    .contains(long0 + i + " " + i + " / " + String.valueOf(100_000 - i))
+                    .contains("T" + i + " + U" + i);
+        }
+        assertThat(words).contains("987,654,321,098.76").doesNotContain("\u2026");
+        new ReadBack(pdf).assertWellSet(PageFormat.LETTER);
+    }
+
     @Test
     void aReportWithoutFiguresSaysSo() throws IOException {
         var empty = new ShopReport(DAY, DAY, List.of(), List.of(), List.of());

@@ -63,6 +63,21 @@ public final class Toolkit {
         });
     }
 
+    /** Waits until no work runs beside the window, and until what it did is told. */
+    public static void awaitWork() {
+        for (var thread : Thread.getAllStackTraces().keySet()) {
+            if (thread.getName().equals("fairflame-work")) {
+                try {
+                    thread.join(PATIENCE_SECONDS * 1000L);
+                } catch (InterruptedException e) {
+                    throw new IllegalStateException(e);
+                }
+            }
+        }
+        run(() -> {});
+        run(() -> {});
+    }
+
     /** Waits until the window thread has drawn what was asked of it. */
     public static void settle() {
         for (int i = 0; i < 3; i++) {

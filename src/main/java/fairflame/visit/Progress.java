@@ -1,0 +1,15 @@
+package fairflame.visit;
+
+/** Is told how far long work has come, and can end it. */
+@FunctionalInterface
+public interface Progress {
+    /** Nobody looks on. */
+    Progress UNWATCHED = (done, all) -> {};
+
+    /**
+     * Called now and then by the work.
+     *
+     * @throws java.util.concurrent.CancellationException when the work shall end; then nothing of it is kept
+     */
+    void at(long done, long all);
+}
