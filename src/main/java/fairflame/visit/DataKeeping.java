@@ -47,7 +47,10 @@ public final class DataKeeping {
 
     /** As {@link #export(Workplace, Path)}; when it is stopped, no file is left. */
     public static long export(Workplace workplace, Path file, Progress progress) {
-        return kept(file, progress, () -> workplace.store().export(file, workplace.now().toInstant()));
+        return kept(
+                file,
+                progress,
+                () -> workplace.store().export(file, workplace.now().toInstant()));
     }
 
     /** Makes the database of a folder from an export; gives the number of rows. */

@@ -71,7 +71,8 @@ final class OfficeFolder {
                 job(workplace, i);
             }
         }
-        bill(folder, "2026-06-06", "QA-2026-0002", 1);
+        // The right to cancel what was signed on June 5 ends on June 9.
+        bill(folder, "2026-06-10", "QA-2026-0002", 1);
         try (var workplace = at(folder, "2026-06-20")) {
             var invoice = bill(folder, "2026-06-20", "QA-2026-0003", 14);
             new Billing(workplace)

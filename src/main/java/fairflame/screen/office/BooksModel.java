@@ -138,7 +138,8 @@ public final class BooksModel {
         if (file.isPresent() && folder.isPresent()) {
             run(
                     "import",
-                    progress -> new Said("import", folder.get().toString(), work.importAll(file.get(), folder.get(), progress)),
+                    progress -> new Said(
+                            "import", folder.get().toString(), work.importAll(file.get(), folder.get(), progress)),
                     refusal(file.get(), data, dataFolder));
         }
     }

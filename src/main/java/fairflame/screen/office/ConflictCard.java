@@ -44,7 +44,8 @@ final class ConflictCard extends VBox {
                                 "large",
                                 "strong"),
                         Texts.words(
- words.sayOr("packet.reason." + conflict.reason().replace(' ', '-'), conflict.reason()), "slate"));
+                                words.sayOr("packet.reason." + conflict.reason().replace(' ', '-'), conflict.reason()),
+                                "slate"));
         if (conflict.kind().equals("photo")) {
             photos(conflict);
         } else {
@@ -115,7 +116,10 @@ final class ConflictCard extends VBox {
     private VBox photo(String title, String base64) {
         var bytes = Base64.getDecoder().decode(base64);
         var side = side(
-                title, bytes.length == 0 ? Optional.empty() : Optional.of(words.say("packet.bytes", bytes.length, Differences.fingerprint(bytes))));
+                title,
+                bytes.length == 0
+                        ? Optional.empty()
+                        : Optional.of(words.say("packet.bytes", bytes.length, Differences.fingerprint(bytes))));
         var picture = new Image(new ByteArrayInputStream(bytes), PICTURE, PICTURE, true, true);
         if (bytes.length > 0 && !picture.isError()) {
             var view = new ImageView(picture);

@@ -36,9 +36,7 @@ final class HoursCard extends VBox {
                 .max()
                 .orElse(1);
         var standards = Math.min(MOST, Math.max(LEAST, widest)) * ROOM;
-        report.hours()
-                .forEach(row -> getChildren()
-                        .add(row(row, row.standard().doubleValue() * standards)));
+        report.hours().forEach(row -> getChildren().add(row(row, row.standard().doubleValue() * standards)));
         if (report.hours().isEmpty()) {
             getChildren().add(Texts.words(words.say("figures.nothing"), "slate"));
         }
