@@ -1,7 +1,9 @@
 package fairflame.agreement;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import fairflame.Refusal;
+import fairflame.quote.LeftOutWhenEmpty;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.ParameterizedType;
@@ -81,10 +83,20 @@ final class CanonicalReader {
         var components = chosen.getRecordComponents();
         refuseOtherFields(chosen, components, node);
         var arguments = Arrays.stream(components)
-                .map(component ->
-                        placed(component.getName(), component.getGenericType(), node.get(component.getName())))
+                .map(component -> placed(component.getName(), component.getGenericType(), field(component, node)))
                 .toArray();
         return make(chosen, components, arguments);
+    }
+
+    /** What stands under the name of a component; what is left out when empty stands there as empty. */
+    private static JsonNode field(RecordComponent component, JsonNode node) {
+        var found = node.get(component.getName());
+        if (found == null) {
+            return component.getType() == Optional.class
+                    ? JsonNodeFactory.instance.nullNode()
+                    : JsonNodeFactory.instance.arrayNode();
+        }
+        return found;
     }
 
     private static Class<?> caseOf(Class<?> sealed, JsonNode node) {
@@ -116,6 +128,9 @@ final class CanonicalReader {
         node.fieldNames().forEachRemaining(met::add);
         var missing = new TreeSet<>(expected);
         missing.removeAll(met);
+        Arrays.stream(components)
+                .filter(component -> component.isAnnotationPresent(LeftOutWhenEmpty.class))
+                .forEach(component -> missing.remove(component.getName()));
         if (!missing.isEmpty()) {
             throw Refusal.missing("field " + String.join(", ", missing), "all fields of a " + type.getSimpleName());
         }

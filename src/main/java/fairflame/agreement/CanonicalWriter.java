@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.LongNode;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
+import fairflame.quote.LeftOutWhenEmpty;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -35,12 +36,21 @@ final class CanonicalWriter {
     static ObjectNode tree(Record thing) {
         var node = NODES.objectNode();
         for (var component : thing.getClass().getRecordComponents()) {
-            node.set(component.getName(), value(of(thing, component)));
+            var value = of(thing, component);
+            if (!isLeftOut(component, value)) {
+                node.set(component.getName(), value(value));
+            }
         }
         if (isCase(thing.getClass())) {
             node.put(CASE, thing.getClass().getSimpleName());
         }
         return node;
+    }
+
+    private static boolean isLeftOut(RecordComponent component, Object value) {
+        return component.isAnnotationPresent(LeftOutWhenEmpty.class)
+                && ((value instanceof Optional<?> optional && optional.isEmpty())
+                        || (value instanceof Collection<?> some && some.isEmpty()));
     }
 
     /** Whether a record is one case of a sealed type. */

@@ -3,6 +3,7 @@ package fairflame.agreement;
 import fairflame.Refusal;
 import fairflame.quote.Choice;
 import fairflame.quote.Quote;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -57,7 +58,8 @@ public final class Signing {
             throw Refusal.unknown("role of the signer", act.role(), String.join(", ", new TreeSet<>(ROLES)));
         }
         refuseBadStrokes(act.strokes());
-        return new Signature(name, act.role(), act.at(), String.join("\n", texts), act.strokes(), act.witness());
+        return new Signature(
+                name, act.role(), act.at(), String.join("\n", texts), act.strokes(), act.witness(), act.paper());
     }
 
     private static void refuseUnlessOpen(Quote quote, SigningAct act, Standing standing) {
@@ -76,6 +78,16 @@ public final class Signing {
         }
         if (day.isBefore(quote.made())) {
             throw Refusal.outOfRange("time of signing", act.at(), "from " + quote.made() + ", the day of the quote");
+        }
+        act.paper().map(OnPaper::dated).ifPresent(dated -> refuseOtherDay(quote, dated));
+    }
+
+    private static void refuseOtherDay(Quote quote, LocalDate dated) {
+        if (dated.isBefore(quote.made()) || dated.isAfter(quote.validUntil())) {
+            throw Refusal.outOfRange(
+                    "date on the paper",
+                    dated,
+                    quote.made() + ", the day of the quote, to " + quote.validUntil() + ", its last day");
         }
     }
 

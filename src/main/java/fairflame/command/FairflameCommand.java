@@ -30,6 +30,8 @@ import picocli.CommandLine.Spec;
             ReconcileCommand.class,
             AirTestCommand.class,
             SignCommand.class,
+            AwayCommand.class,
+            PinCommand.class,
             InvoiceCommand.class,
             PayCommand.class,
             VerifyCommand.class,

@@ -25,10 +25,12 @@ public final class QuotePdf {
     private final Optional<SignedRevision> signed;
     private final PaperText text;
     private final PrintedNotes notes;
+    private final Optional<AnswerSheet> asked;
 
-    private QuotePdf(Quote quote, Optional<SignedRevision> signed, PaperText text) {
+    private QuotePdf(Quote quote, Optional<SignedRevision> signed, Optional<AnswerSheet> asked, PaperText text) {
         this.quote = quote;
         this.signed = signed;
+        this.asked = asked;
         this.text = text;
         this.notes = new PrintedNotes(quote, text);
     }
@@ -49,11 +51,19 @@ public final class QuotePdf {
             PaperText text,
             PageFormat format,
             Optional<Drawing> gasLine) {
-        var paper = new QuotePdf(quote, signed, text);
-        var info = new PaperInfo(
-                paper.title() + " " + quote.number(), quote.seller().name(), text.language(), quote.made());
-        var running = new RunningLines(quote.seller().name(), quote.customer().name(), paper.foot(), text);
-        return new PaperFile(info, format, running).write(paper.body(gasLine));
+        return new QuotePdf(quote, signed, Optional.empty(), text).file(format, gasLine);
+    }
+
+    /** The quote for a customer who is away: its last part is an answer to be filled in on the file itself. */
+    public static byte[] away(
+            Quote quote, AnswerSheet sheet, PaperText text, PageFormat format, Optional<Drawing> gasLine) {
+        return new QuotePdf(quote, Optional.empty(), Optional.of(sheet), text).file(format, gasLine);
+    }
+
+    private byte[] file(PageFormat format, Optional<Drawing> gasLine) {
+        var info = new PaperInfo(title() + " " + quote.number(), quote.seller().name(), text.language(), quote.made());
+        var running = new RunningLines(quote.seller().name(), quote.customer().name(), foot(), text);
+        return new PaperFile(info, format, running).write(body(gasLine));
     }
 
     private String title() {
@@ -89,8 +99,14 @@ public final class QuotePdf {
         blocks.add(new ChoiceColumns(quote, taken, text).block());
         var detail = new ChoiceDetail(quote, notes, text);
         quote.choices().forEach(choice -> blocks.add(detail.block(choice)));
-        // What is signed and its terms stay on one page.
-        blocks.add(new Together(Stack.of(terms(), new Space(10), new Agreement(quote, notes, text).block(signed))));
+        if (asked.isPresent()) {
+            blocks.add(terms());
+            blocks.add(new Space(10));
+            blocks.add(new AnswerForm(quote, asked.get(), text).block(notes.cancel()));
+        } else {
+            // What is signed and its terms stay on one page.
+            blocks.add(new Together(Stack.of(terms(), new Space(10), new Agreement(quote, notes, text).block(signed))));
+        }
         if (!notes.cancel().isEmpty()) {
             new CancelNotice(quote, text).block(signed).ifPresent(blocks::add);
         }

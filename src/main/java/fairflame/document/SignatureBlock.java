@@ -1,5 +1,6 @@
 package fairflame.document;
 
+import fairflame.agreement.OnPaper;
 import fairflame.agreement.Seal;
 import fairflame.agreement.Signature;
 import fairflame.document.page.Block;
@@ -49,13 +50,24 @@ final class SignatureBlock {
             facts.add(Paragraph.of(text.say(Label.TYPED_NAME), Type.QUIET));
         }
         if (!signature.witness().isBlank()) {
-            facts.add(Paragraph.of(text.say(Label.WITNESS, signature.witness()), Type.QUIET));
+            var label = signature.paper().isPresent() ? Label.RETURNED_TO : Label.WITNESS;
+            facts.add(Paragraph.of(text.say(label, signature.witness()), Type.QUIET));
         }
+        signature.paper().ifPresent(paper -> facts.addAll(returned(paper)));
         facts.add(new Space(5));
         facts.add(Paragraph.of(
                 Text.of(text.say(Label.SEAL_TITLE) + ": ", Type.LABEL).and(text.say(Label.SEAL_WORDS), Type.QUIET)));
         facts.add(Paragraph.of(seal.chain(), Type.TINY_FIGURES));
         return Grid.beside(Columns.equal(2, 20), line(drawn, Label.SIGNATURE), new Stack(facts));
+    }
+
+    private List<Block> returned(OnPaper paper) {
+        var figures = text.figures();
+        return List.of(
+                Paragraph.of(
+                        text.say(Label.ON_PAPER, figures.date(paper.dated()), figures.date(paper.returned())),
+                        Type.TEXT),
+                Paragraph.of(text.say(Label.ON_PAPER_FILE, paper.file(), paper.sha256()), Type.TINY_FIGURES));
     }
 
     private Block line(Block above, Label under) {

@@ -19,13 +19,16 @@ final class Rail extends FlowPane {
     private final ShellModel shell;
     private final Words words;
     private final Look look;
+    private final Runnable pin;
 
-    Rail(ShellModel shell, Words words, Look look) {
+    /** The rail; {@code pin} opens the sheet for the digits of the person at work. */
+    Rail(ShellModel shell, Words words, Look look, Runnable pin) {
         super(Texts.GAP, Texts.GAP);
         setMinWidth(0);
         this.shell = shell;
         this.words = words;
         this.look = look;
+        this.pin = pin;
         setAlignment(Pos.CENTER);
         getStyleClass().add("rail");
         setPadding(new Insets(6, 14, 6, 14));
@@ -63,6 +66,7 @@ final class Rail extends FlowPane {
                                 "sun",
                                 () -> look.theme().set(look.theme().get().other())),
                         tool("text", words.say("tool.text", look.textPercent().get()), "", look::nextTextSize),
+                        tool("pin", words.say("tool.pin"), "", pin),
                         tool(
                                 "language",
                                 words.say("tool.language"),

@@ -1,6 +1,8 @@
 package fairflame.screen;
 
 import fairflame.Refusal;
+import fairflame.screen.away.AwayModel;
+import fairflame.screen.away.AwaySheet;
 import fairflame.screen.bench.BenchModel;
 import fairflame.screen.bench.BenchView;
 import fairflame.screen.handover.HandoverModel;
@@ -15,6 +17,9 @@ import fairflame.screen.line.LineView;
 import fairflame.screen.look.Look;
 import fairflame.screen.look.Words;
 import fairflame.screen.office.OfficeView;
+import fairflame.screen.pin.PinChangeSheet;
+import fairflame.screen.pin.PinModel;
+import fairflame.screen.pin.PinWork;
 import fairflame.screen.stock.StockModel;
 import fairflame.screen.stock.StockView;
 import fairflame.visit.OwnShop;
@@ -104,7 +109,7 @@ public final class Shell extends StackPane {
         var frame = new BorderPane();
         veil = new Veil(frame);
         var header = new Header(model, words, this::handOver);
-        var rail = new Rail(model, words, look);
+        var rail = new Rail(model, words, look, () -> digits(() -> {}));
         frame.setTop(header);
         frame.setBottom(rail);
         frame.setCenter(place());
@@ -155,7 +160,10 @@ public final class Shell extends StackPane {
         var open = new LedgerModel(model.work());
         model.bench().get().ifPresent(bench -> open.visit().set(bench.draft().get("id")));
         var ways = new LedgerView.Ways(
-                model::start, model::open, model.work().demo() ? Optional.of(this::ownShop) : Optional.empty());
+                model::start,
+                model::open,
+                model.work().demo() ? Optional.of(this::ownShop) : Optional.empty(),
+                quote -> away(quote, open));
         var view = new OfficeView(
                 new OfficeView.Pages(model.work().office(), model.page()),
                 open,
@@ -163,6 +171,12 @@ public final class Shell extends StackPane {
                 ways);
         closeView = view::close;
         return view;
+    }
+
+    /** Opens the sheet for a customer who is away. */
+    private void away(String quote, LedgerModel ledger) {
+        var paper = new AwayModel(model.work().away(), quote, model.language().get(), signed -> ledger.again());
+        veil.lay(new AwaySheet(paper, words, veil), AwaySheet.WIDEST);
     }
 
     /** Asks who the shop is and begins it. */
@@ -176,6 +190,27 @@ public final class Shell extends StackPane {
 
     /** Keeps the quote and gives the screen to the customer. */
     private void handOver() {
+        if (model.work().pin().state() == PinWork.State.NONE) {
+            digits(this::give);
+        } else {
+            give();
+        }
+    }
+
+    /** Sets or changes the digits of the person at work, then goes on. */
+    private void digits(Runnable on) {
+        var sheet = new PinChangeSheet(
+                new PinModel(model.work().pin()),
+                words,
+                () -> {
+                    veil.lift();
+                    on.run();
+                },
+                veil::lift);
+        veil.lay(sheet, PinChangeSheet.WIDEST);
+    }
+
+    private void give() {
         model.bench().get().ifPresent(bench -> {
             try {
                 var quote = model.work().offer(bench.draft());

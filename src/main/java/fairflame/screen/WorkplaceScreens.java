@@ -9,16 +9,18 @@ import fairflame.diagnosis.NextCheck;
 import fairflame.invoice.Completion;
 import fairflame.invoice.Invoice;
 import fairflame.quote.Quote;
+import fairflame.screen.away.AwayWork;
 import fairflame.screen.bench.Draft;
 import fairflame.screen.bench.DraftOfVisit;
 import fairflame.screen.bench.Drafting;
 import fairflame.screen.bench.Judged;
+import fairflame.screen.handover.CopyWork;
 import fairflame.screen.line.LineWork;
 import fairflame.screen.office.OfficeWork;
+import fairflame.screen.pin.PinWork;
 import fairflame.screen.stock.StockWork;
 import fairflame.visit.Agreeing;
 import fairflame.visit.Billing;
-import fairflame.visit.CustomerCopy;
 import fairflame.visit.Drafts;
 import fairflame.visit.Examination;
 import fairflame.visit.Gauges;
@@ -36,9 +38,6 @@ import org.joda.money.Money;
 
 /** The screens' door to a shop at work. Every line of it asks a use case; nothing is decided here. */
 public final class WorkplaceScreens implements ScreenWork {
-    /** Digits that open the bench again until the shop has set its own. */
-    private static final String DEMO_PIN = "2468";
-
     private static final String PREVIEW = "draft";
     private static final int DUE_DAYS = 14;
 
@@ -190,19 +189,13 @@ public final class WorkplaceScreens implements ScreenWork {
     }
 
     @Override
-    public Path copyToFolder(SignedRevision signed, String language) {
-        return new CustomerCopy(workplace, signed, language).paper();
+    public CopyWork copies() {
+        return new CopyDoor(workplace, drafts);
     }
 
     @Override
-    public Path copyAsMail(SignedRevision signed, String language) {
-        return new CustomerCopy(workplace, signed, language).mail();
-    }
-
-    @Override
-    public boolean unlocks(String pin) {
-        var kept = remembered("pin");
-        return pin.equals(kept.isEmpty() ? DEMO_PIN : kept);
+    public PinWork pin() {
+        return new PinDoor(workplace, demo);
     }
 
     @Override
@@ -237,6 +230,11 @@ public final class WorkplaceScreens implements ScreenWork {
                 .of(quote).differences().stream()
                         .map(difference -> difference.toString())
                         .toList();
+    }
+
+    @Override
+    public AwayWork away() {
+        return new AwayDoor(workplace);
     }
 
     @Override

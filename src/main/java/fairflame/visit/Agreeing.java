@@ -7,9 +7,11 @@ import fairflame.agreement.SigningAct;
 import fairflame.agreement.Standing;
 import fairflame.quote.Choice;
 import fairflame.quote.Quote;
+import fairflame.store.Records;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 
 /** Takes the customer's signature on a quote and seals it. */
 public final class Agreeing {
@@ -49,6 +51,11 @@ public final class Agreeing {
 
     /** Signs, seals and stores in one step, then writes the signed copy. */
     public Result sign(String number, String choice, SigningAct act) {
+        return sign(number, choice, act, records -> {});
+    }
+
+    /** The same, with something more to store in that step or not at all. */
+    Result sign(String number, String choice, SigningAct act, Consumer<Records> more) {
         var signing = new Signing(workplace.library().consent());
         var signed = workplace.store().inTransaction(workplace.by(), records -> {
             var quote = records.quotes()
@@ -60,6 +67,7 @@ public final class Agreeing {
                     records.chain().last());
             var sealed = signing.sign(quote, choice, act, standing);
             records.agreements().add(sealed);
+            more.accept(records);
             VisitStates.move(records, quote.visit(), State.SIGNED);
             return sealed;
         });

@@ -2,8 +2,10 @@ package fairflame.visit;
 
 import fairflame.agreement.SignedRevision;
 import fairflame.document.MailDraft;
+import fairflame.document.PaperPrinter;
 import fairflame.document.QuotePdf;
 import fairflame.document.page.PageFormat;
+import fairflame.store.OutputFolder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -21,11 +23,18 @@ public final class CustomerCopy {
         this.language = language;
     }
 
-    /** Writes the paper and gives its place. */
-    public Path paper() {
+    /** Writes the paper into a folder, made when it is not there, and gives its place. */
+    public Path paper(Path folder) {
         var name = name() + ".pdf";
-        workplace.folder().write(Map.of(name, pdf()));
-        return workplace.folder().path().resolve(name);
+        OutputFolder.at(folder).write(Map.of(name, pdf()));
+        return folder.resolve(name);
+    }
+
+    /** Prints the paper and gives the printer's name; refused when this computer has none. Takes seconds. */
+    public String print() {
+        var printer = PaperPrinter.ofThisComputer();
+        printer.print(name(), pdf());
+        return printer.name();
     }
 
     /** Writes an e-mail (RFC 5322, MIME) that is not sent yet, the paper attached, and gives its place. */

@@ -2,6 +2,7 @@ package fairflame.visit;
 
 import fairflame.agreement.CanonicalForm;
 import fairflame.agreement.SignedRevision;
+import fairflame.document.AnswerSheet;
 import fairflame.document.CompletionCertificatePdf;
 import fairflame.document.InvoicePdf;
 import fairflame.document.InvoiceXlsx;
@@ -40,6 +41,11 @@ final class Papers {
     /** PDF, spreadsheet and data of a quote; names of the files written. */
     List<String> quote(Quote quote) {
         return quote(quote.number(), quote, Optional.empty(), quote);
+    }
+
+    /** The paper for a customer who is away. */
+    byte[] away(Quote quote, AnswerSheet sheet) {
+        return QuotePdf.away(quote, sheet, text(), format, gasLine(quote));
     }
 
     /** The signed paper of a revision. */

@@ -102,6 +102,8 @@ class PicturesTest {
                         false,
                         false)));
         see(scene, frame, "handover-chosen");
+        ((Button) scene.lookup("#handover-away")).fire();
+        see(scene, frame, "handover-away");
         model.open("V-2026-0602");
         model.place().set(Place.LINE);
         see(scene, frame, "line");

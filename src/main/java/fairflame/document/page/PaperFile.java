@@ -42,12 +42,15 @@ public final class PaperFile {
         document.open();
         describe(writer);
         var root = new PdfStructureElement(writer.getStructureTreeRoot(), new PdfName("Document"));
+        var entries = new PdfEntries(writer);
         for (int i = 0; i < pages.size(); i++) {
             if (i > 0) {
                 document.newPage();
             }
             writer.setPageEmpty(false);
-            draw(new PdfPen(writer.getDirectContent(), format.height(), root), pages.get(i), i + 1, pages.size());
+            var pen = new PdfPen(writer.getDirectContent(), format.height(), root, entries);
+            draw(pen, pages.get(i), i + 1, pages.size());
+            entries.endPage();
         }
         document.close();
         return FixedBytes.of(bytes.toByteArray());

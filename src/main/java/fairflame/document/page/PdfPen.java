@@ -1,5 +1,6 @@
 package fairflame.document.page;
 
+import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfName;
@@ -17,13 +18,15 @@ final class PdfPen implements Pen {
 
     private final PdfContentByte page;
     private final double pageHeight;
+    private final PdfEntries entries;
     private final Deque<PdfStructureElement> parents = new ArrayDeque<>();
     // Marked content does not nest: inside a picture or a decoration nothing is tagged again.
     private boolean marked;
 
-    PdfPen(PdfContentByte page, double pageHeight, PdfStructureElement document) {
+    PdfPen(PdfContentByte page, double pageHeight, PdfStructureElement document, PdfEntries entries) {
         this.page = page;
         this.pageHeight = pageHeight;
+        this.entries = entries;
         parents.push(document);
     }
 
@@ -152,6 +155,14 @@ final class PdfPen implements Pen {
         content.run();
         marked = false;
         page.endMarkedContentSequence();
+    }
+
+    @Override
+    public void entry(Entry entry, Point corner, double width, double height) {
+        entries.add(
+                entry,
+                new Rectangle(
+                        (float) corner.x(), up(corner.y() + height), (float) (corner.x() + width), up(corner.y())));
     }
 
     @Override

@@ -33,6 +33,9 @@ public interface Pen {
     /** Decoration, or what repeats on every page: no part of the text. */
     void decor(Runnable content);
 
+    /** A field to be filled in on the paper itself. */
+    void entry(Entry entry, Point corner, double width, double height);
+
     /** A drawn shape that stands for a character. */
     void standsFor(String character, Runnable shape);
 }

@@ -84,6 +84,12 @@ public final class HandoverModel {
         return signed.getReadOnlyProperty();
     }
 
+    /** Takes over what was sealed from a returned paper. */
+    public void sealed(SignedRevision revision) {
+        refusal.set("");
+        signed.set(Optional.of(revision));
+    }
+
     public Optional<Choice> taken() {
         return quote.choices().stream()
                 .filter(offered -> offered.id().equals(choice.get()))

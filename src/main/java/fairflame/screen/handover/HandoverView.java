@@ -3,13 +3,15 @@ package fairflame.screen.handover;
 import fairflame.agreement.SignedRevision;
 import fairflame.quote.Choice;
 import fairflame.quote.Quote;
+import fairflame.screen.away.AwayModel;
+import fairflame.screen.away.AwaySheet;
 import fairflame.screen.kit.Columns;
 import fairflame.screen.kit.GaugeCard;
-import fairflame.screen.kit.PinSheet;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Ties;
 import fairflame.screen.kit.Veil;
 import fairflame.screen.look.Words;
+import fairflame.screen.pin.PinSheet;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.scene.layout.Priority;
@@ -86,6 +88,24 @@ public final class HandoverView extends StackPane {
         page.getChildren().add(Texts.words(words.say("handover.suggest"), "heading"));
         page.getChildren().add(new ChoiceTable(model, words, ties));
         page.getChildren().add(new Agreeing(model, words, ties));
+        page.getChildren().add(away());
+    }
+
+    /** The customer is somewhere else: the paper goes out and comes back as a file. */
+    private Region away() {
+        var key = Texts.button(words.say("away.open"), this::openAway);
+        key.setId("handover-away");
+        key.setMinWidth(USE_PREF_SIZE);
+        var told = Texts.words(words.say("away.asked"), "slate");
+        javafx.scene.layout.HBox.setHgrow(told, Priority.ALWAYS);
+        told.setMaxWidth(Double.MAX_VALUE);
+        told.setMinWidth(0);
+        return Texts.across(16, told, key);
+    }
+
+    private void openAway() {
+        var paper = new AwayModel(model.work().away(), model.quote().number(), model.language(), model::sealed);
+        veil.lay(new AwaySheet(paper, words, veil), AwaySheet.WIDEST);
     }
 
     private Region top(Quote quote) {
@@ -107,20 +127,7 @@ public final class HandoverView extends StackPane {
     /** After the signature: thanks, and a copy at once. */
     private void done(SignedRevision revision) {
         var choice = revision.taken();
-        var said = Texts.words("", "lagoon");
-        said.setId("copy-said");
-        var folder = Texts.button(
-                words.say("handover.copy-folder"),
-                () -> said.setText(words.say(
-                        "handover.copied",
-                        model.work().copyToFolder(revision, model.language()).toString())));
-        folder.setId("copy-folder");
-        var mail = Texts.button(
-                words.say("handover.copy-mail"),
-                () -> said.setText(words.say(
-                        "handover.copied",
-                        model.work().copyAsMail(revision, model.language()).toString())));
-        mail.setId("copy-mail");
+        var copies = new CopyModel(model.work().copies(), revision, model.language());
         page.getChildren()
                 .setAll(
                         top(model.quote()),
@@ -133,16 +140,14 @@ public final class HandoverView extends StackPane {
                                         words.moment(revision.signature().at())),
                                 "large"),
                         Texts.words(words.say("handover.seal", revision.seal().brief()), "figure", "slate"),
-                        Texts.words(words.say("handover.copy"), "strong"),
-                        new javafx.scene.layout.FlowPane(Texts.GAP, Texts.GAP, folder, mail),
-                        said);
+                        new CopyKeys(copies, words, veil));
     }
 
     private void askPin() {
         veil.lay(
                 new PinSheet(
                         words,
-                        model.work()::unlocks,
+                        model.work().pin(),
                         () -> {
                             veil.lift();
                             ties.cut();

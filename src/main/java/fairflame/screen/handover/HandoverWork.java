@@ -2,7 +2,8 @@ package fairflame.screen.handover;
 
 import fairflame.agreement.SignedRevision;
 import fairflame.quote.Quote;
-import java.nio.file.Path;
+import fairflame.screen.away.AwayWork;
+import fairflame.screen.pin.PinWork;
 import java.util.List;
 
 /** What the handover asks of the use cases. */
@@ -13,14 +14,14 @@ public interface HandoverWork {
     /** Seals the revision; refused when it is out of date, a promise is missing or the name is. */
     SignedRevision sign(Quote quote, String choice, Act act);
 
-    /** Writes the signed paper into the shop's folder and gives its place. */
-    Path copyToFolder(SignedRevision signed, String language);
+    /** The part for the customer's copy. */
+    CopyWork copies();
 
-    /** Writes an e-mail draft with the signed paper attached and gives its place. */
-    Path copyAsMail(SignedRevision signed, String language);
+    /** The part for a customer who is away. */
+    AwayWork away();
 
-    /** Whether these digits are the technician's. */
-    boolean unlocks(String pin);
+    /** The digits by which the customer's page is left. */
+    PinWork pin();
 
     /**
      * A sentence to be accepted.

@@ -8,7 +8,6 @@ import fairflame.screen.look.Words;
 import fairflame.visit.VisitPapers;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.geometry.HPos;
 import javafx.geometry.Insets;
 import javafx.scene.layout.ColumnConstraints;
@@ -22,13 +21,13 @@ final class FileSheet extends VBox {
     private final LedgerModel model;
     private final Words words;
 
-    FileSheet(LedgerModel model, LedgerWork.File file, Words words, Consumer<String> bench) {
+    FileSheet(LedgerModel model, LedgerWork.File file, Words words, LedgerView.Ways ways) {
         super(14);
         this.model = model;
         this.words = words;
         getStyleClass().add("sheet");
         setPadding(new Insets(20));
-        getChildren().addAll(head(file), keys(file, bench), said(), Texts.rule("rule-strong"));
+        getChildren().addAll(head(file), keys(file, ways), said(), Texts.rule("rule-strong"));
         file.signed().ifPresentOrElse(signed -> signed(file, signed), () -> unsigned(file));
     }
 
@@ -44,11 +43,19 @@ final class FileSheet extends VBox {
                         "slate"));
     }
 
-    private FlowPane keys(LedgerWork.File file, Consumer<String> bench) {
+    private FlowPane keys(LedgerWork.File file, LedgerView.Ways ways) {
         var keys = new FlowPane(Texts.GAP, Texts.GAP);
-        var open = Texts.button(words.say("ledger.open-bench"), () -> bench.accept(file.visit()));
+        var open =
+                Texts.button(words.say("ledger.open-bench"), () -> ways.bench().accept(file.visit()));
         open.setId("open-bench");
         keys.getChildren().add(open);
+        var quote = file.quote().filter(offered -> file.signed().isEmpty());
+        if (quote.isPresent()) {
+            var away = Texts.button(
+                    words.say("away.open"), () -> ways.away().accept(quote.get().number()));
+            away.setId("away");
+            keys.getChildren().add(away);
+        }
         if (file.signed().isPresent()) {
             var verify = Texts.button(words.say("ledger.verify"), model::verify);
             verify.setId("verify");

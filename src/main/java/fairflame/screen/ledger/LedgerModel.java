@@ -86,6 +86,12 @@ public final class LedgerModel {
         groups.set(sorted);
     }
 
+    /** Reads list and file anew, after something was done elsewhere. */
+    public void again() {
+        list();
+        read();
+    }
+
     private void read() {
         refusal.set("");
         said.set("");

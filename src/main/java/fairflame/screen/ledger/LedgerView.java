@@ -32,8 +32,13 @@ public final class LedgerView extends StackPane {
      * What leads away from the ledger.
      *
      * @param ownShop begins a shop of one's own; empty where one was begun
+     * @param away opens the sheet for a customer who is away, of a quote by its number
      */
-    public record Ways(Runnable newVisit, java.util.function.Consumer<String> bench, Optional<Runnable> ownShop) {}
+    public record Ways(
+            Runnable newVisit,
+            java.util.function.Consumer<String> bench,
+            Optional<Runnable> ownShop,
+            java.util.function.Consumer<String> away) {}
 
     public LedgerView(LedgerModel model, Words words, Look look, Ways ways) {
         this.model = model;
@@ -141,7 +146,7 @@ public final class LedgerView extends StackPane {
         if (open.isEmpty()) {
             file.getChildren().add(beginning());
         } else {
-            file.getChildren().add(new FileSheet(model, open.get(), words, ways.bench()));
+            file.getChildren().add(new FileSheet(model, open.get(), words, ways));
         }
     }
 }

@@ -43,6 +43,9 @@ class PagesTest {
         public void frame(Point corner, double width, double height, Stroke stroke) {}
 
         @Override
+        public void entry(Entry entry, Point corner, double width, double height) {}
+
+        @Override
         public void disc(Point centre, double radius, Ink ink) {}
 
         @Override

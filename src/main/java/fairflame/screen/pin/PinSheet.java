@@ -1,7 +1,7 @@
-package fairflame.screen.kit;
+package fairflame.screen.pin;
 
+import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Words;
-import java.util.function.Predicate;
 import javafx.geometry.Insets;
 import javafx.scene.control.PasswordField;
 import javafx.scene.layout.ColumnConstraints;
@@ -13,7 +13,7 @@ public final class PinSheet extends VBox {
     private static final int COLUMNS = 3;
     private static final String FACES = "123456789";
 
-    public PinSheet(Words words, Predicate<String> unlocks, Runnable through, Runnable back) {
+    public PinSheet(Words words, PinWork work, Runnable through, Runnable back) {
         super(12);
         getStyleClass().add("sheet");
         setPadding(new Insets(24));
@@ -34,11 +34,12 @@ public final class PinSheet extends VBox {
         }
         grid.add(key("0", digits), 1, COLUMNS);
         Runnable attempt = () -> {
-            if (unlocks.test(digits.getText())) {
+            var answer = work.opens(digits.getText());
+            digits.clear();
+            if (answer.opens()) {
                 through.run();
             } else {
-                wrong.setText(words.say("pin.wrong"));
-                digits.clear();
+                wrong.setText(answer.seconds() == 0 ? words.say("pin.wrong") : words.say("pin.wait", answer.seconds()));
             }
         };
         digits.setOnAction(event -> attempt.run());
@@ -49,6 +50,9 @@ public final class PinSheet extends VBox {
         stay.setId("pin-stay");
         stay.setMaxWidth(Double.MAX_VALUE);
         getChildren().addAll(Texts.words(words.say("pin.title"), "large", "strong"), digits, wrong, grid, open, stay);
+        if (work.state() == PinWork.State.DEMO) {
+            getChildren().add(1, Texts.words(words.say("pin.demo"), "slate"));
+        }
     }
 
     private static javafx.scene.control.Button key(String face, PasswordField digits) {

@@ -1,0 +1,84 @@
+package fairflame.screen.handover;
+
+import fairflame.screen.kit.Busy;
+import fairflame.screen.kit.Texts;
+import fairflame.screen.kit.Veil;
+import fairflame.screen.look.Words;
+import java.io.File;
+import javafx.concurrent.Task;
+import javafx.scene.control.Button;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.DirectoryChooser;
+
+/** A copy at once: into a folder, to a printer, as an e-mail draft. */
+final class CopyKeys extends VBox {
+    private final CopyModel model;
+    private final Words words;
+    private final Busy busy;
+
+    CopyKeys(CopyModel model, Words words, Veil veil) {
+        super(12);
+        this.model = model;
+        this.words = words;
+        this.busy = new Busy(veil, words);
+        var place = Texts.words("", "slate");
+        place.setId("copy-place");
+        place.textProperty()
+                .bind(javafx.beans.binding.Bindings.createStringBinding(
+                        () -> words.say("handover.folder", model.folder().get()), model.folder()));
+        var said = Texts.words("", "lagoon");
+        said.setId("copy-said");
+        said.textProperty().bind(model.said());
+        var refusal = Texts.words("", "refusal");
+        refusal.setId("copy-refusal");
+        refusal.textProperty().bind(model.refusal());
+        refusal.managedProperty().bind(model.refusal().isNotEmpty());
+        getChildren()
+                .addAll(
+                        Texts.words(words.say("handover.copy"), "strong"),
+                        new FlowPane(
+                                Texts.GAP,
+                                Texts.GAP,
+                                key("copy-folder", "handover.copy-folder", () -> model.paper(words)),
+                                key("copy-choose", "handover.copy-choose", this::choose),
+                                key("copy-print", "handover.copy-print", this::print),
+                                key("copy-mail", "handover.copy-mail", () -> model.mail(words))),
+                        place,
+                        said,
+                        refusal);
+    }
+
+    private Button key(String id, String say, Runnable action) {
+        var key = Texts.button(words.say(say), action);
+        key.setId(id);
+        return key;
+    }
+
+    private void choose() {
+        var chooser = new DirectoryChooser();
+        chooser.setTitle(words.say("handover.copy-choose"));
+        var here = new File(model.folder().get());
+        if (here.isDirectory()) {
+            chooser.setInitialDirectory(here);
+        }
+        var chosen = chooser.showDialog(getScene().getWindow());
+        if (chosen != null) {
+            model.folder().set(chosen.getPath());
+            model.paper(words);
+        }
+    }
+
+    private void print() {
+        busy.run(
+                words.say("handover.printing"),
+                new Task<String>() {
+                    @Override
+                    protected String call() {
+                        return model.print();
+                    }
+                },
+                printer -> model.printed(words, printer),
+                model::failed);
+    }
+}
