@@ -137,6 +137,26 @@ public record Task(
         return trades.contains(Trade.GAS_FITTER);
     }
 
+    /** The same task without a part: it neither takes it out nor uses a new one up. */
+    public Task without(String part) {
+        return new Task(
+                id,
+                title,
+                plain,
+                times,
+                access,
+                needs.stream().filter(need -> !need.role().equals(part)).toList(),
+                tests,
+                trades,
+                permitClass,
+                notes,
+                conflicts,
+                skills,
+                warranty,
+                rules.without(part),
+                source);
+    }
+
     /** The same task with its own times multiplied, each rounded to a hundredth of an hour. */
     public Task timed(BigDecimal factor) {
         var longer = times.stream()

@@ -34,6 +34,12 @@ final class TaskChecks {
                 Set.of(task.warranty()),
                 ids(shop.book().warranties(), Warranty::key));
         known(task, "conflicts", "task", task.conflicts(), ids);
+        known(
+                task,
+                "leaves",
+                "part that it replaces",
+                task.rules().leaves(),
+                task.rules().replaces());
         known(task, "absorbs", "task", task.rules().absorbs(), ids);
         known(task, "companions", "task", task.rules().companions(), ids);
         known(task, "permit", "permit class", Set.of(task.permitClass()), permitClasses());

@@ -54,6 +54,7 @@ final class TasksFile {
                 "notes",
                 "requires",
                 "replaces",
+                "leaves",
                 "absorbs",
                 "companions",
                 "conflicts",
@@ -151,6 +152,7 @@ final class TasksFile {
                 joints,
                 set(entry, "requires"),
                 set(entry, "replaces"),
+                set(entry, "leaves"),
                 set(entry, "absorbs"),
                 set(entry, "companions"),
                 set(entry, "notForCauses"));

@@ -4,6 +4,7 @@ import fairflame.Refusal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.TreeSet;
 
 /**
  * Puts the tasks of several causes beside each other: the same task is done once, a task that is part of another falls
@@ -32,8 +33,7 @@ final class Merging {
             }
         }
         refuseConflicts(merged);
-        refuseSamePart(merged);
-        return merged;
+        return partsOnce(merged, reasons);
     }
 
     private static void refuseConflicts(List<PlannedTask> tasks) {
@@ -50,18 +50,33 @@ final class Merging {
         }
     }
 
-    private static void refuseSamePart(List<PlannedTask> tasks) {
-        var renewedBy = new LinkedHashMap<String, String>();
-        for (var planned : tasks) {
-            for (var part : planned.task().rules().replaces()) {
-                var earlier = renewedBy.putIfAbsent(part, planned.task().id());
-                if (earlier != null) {
-                    throw Refusal.notAllowed(
-                            "second task that renews " + part,
-                            planned.task().id(),
-                            "one task for it; " + earlier + " renews it already");
+    /** Each part is renewed by one task: a second one leaves it to the first where its rules say so, else is refused. */
+    private static List<PlannedTask> partsOnce(List<PlannedTask> tasks, List<String> reasons) {
+        var once = new ArrayList<>(tasks);
+        for (int i = 0; i < once.size(); i++) {
+            for (int j = i + 1; j < once.size(); j++) {
+                for (var part : new TreeSet<>(once.get(i).task().rules().replaces())) {
+                    if (once.get(j).task().rules().replaces().contains(part)) {
+                        leave(once, i, j, part, reasons);
+                    }
                 }
             }
         }
+        return once;
+    }
+
+    private static void leave(List<PlannedTask> tasks, int first, int second, String part, List<String> reasons) {
+        boolean byFirst = tasks.get(first).leaves(part);
+        if (byFirst == tasks.get(second).leaves(part)) {
+            throw Refusal.notAllowed(
+                    "second task that renews " + part,
+                    tasks.get(second).task().id(),
+                    "one task for it; " + tasks.get(first).task().id() + " renews it already");
+        }
+        int leaving = byFirst ? first : second;
+        tasks.set(leaving, tasks.get(leaving).without(part));
+        var renews = tasks.get(byFirst ? second : first).task();
+        reasons.add(part + " is renewed once, by " + renews.id() + " (" + renews.title() + "); "
+                + tasks.get(leaving).task().id() + " leaves it to that.");
     }
 }

@@ -31,6 +31,16 @@ record PlannedTask(
                 task, both, pieces.max(other.pieces), line.isPresent() ? line : other.line, cause, reason);
     }
 
+    /** The same without a part that another task renews. */
+    PlannedTask without(String part) {
+        return new PlannedTask(task.without(part), devices, pieces, line, cause, reason);
+    }
+
+    /** Whether it leaves a part to another task that renews it too. */
+    boolean leaves(String part) {
+        return task.rules().leaves().contains(part);
+    }
+
     /** Whether both are done on the same device, or one of them on no device that is known. */
     boolean meets(PlannedTask other) {
         return devices.isEmpty() || other.devices.isEmpty() || !Collections.disjoint(devices, other.devices);

@@ -174,12 +174,38 @@ class ConflictsTest {
 
     @Test
     void twoTasksMayNotRenewOnePart() {
-        var two = List.of(planned("R17", List.of()), planned("R28", List.of()), planned("R18", List.of()));
+        var two = List.of(planned("R19", List.of()), planned("R18", List.of()));
 
-        assertThatThrownBy(() -> Merging.merge(two.subList(1, 3), new ArrayList<>()))
+        assertThatThrownBy(() -> Merging.merge(two, new ArrayList<>()))
                 .isInstanceOf(Refusal.NotAllowed.class)
                 .hasMessageContaining("renews")
-                .hasMessageContaining("R28 renews it already");
+                .hasMessageContaining("R19 renews it already");
+    }
+
+    @Test
+    void aNewHeaterTakesShutoffAndTrapOfANewGasLineWhicheverComesFirst() {
+        for (var order : List.of(List.of("R28", "R18"), List.of("R18", "R28"), List.of("R28", "R45"))) {
+            var reasons = new ArrayList<String>();
+            var merged = Merging.merge(
+                    order.stream().map(id -> planned(id, List.of())).toList(), reasons);
+
+            assertThat(merged).extracting(each -> each.task().id()).containsExactlyElementsOf(order);
+            var needs = merged.stream()
+                    .flatMap(each -> each.task().needs().stream())
+                    .map(need -> need.role())
+                    .toList();
+            assertThat(needs).containsOnlyOnce("gas-cock", "sediment-trap").contains("heater", "gas-connector");
+            assertThat(reasons)
+                    .anyMatch(
+                            reason -> reason.contains("gas-cock is renewed once") && reason.contains("R28 leaves it"));
+        }
+    }
+
+    @Test
+    void aNewHeaterAloneBringsItsOwnShutoffAndTrap() {
+        var merged = Merging.merge(List.of(planned("R28", List.of())), new ArrayList<>());
+
+        assertThat(merged.get(0).task().needs()).extracting(need -> need.role()).contains("gas-cock", "sediment-trap");
     }
 
     @Test
