@@ -8,6 +8,7 @@ import fairflame.invoice.actual.OutsideWork;
 import fairflame.money.Amounts;
 import fairflame.quote.LineKind;
 import fairflame.visit.JobActuals;
+import fairflame.visit.Workplace;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -15,10 +16,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import org.joda.money.CurrencyUnit;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -27,7 +26,7 @@ import picocli.CommandLine.Parameters;
         name = "actual",
         mixinStandardHelpOptions = true,
         description = "Keep hours and parts as they were for a signed quote; without options, show what is kept.")
-final class ActualCommand implements Callable<Integer> {
+final class ActualCommand extends ShopCommand {
     @Parameters(paramLabel = "QUOTE", description = "number of the signed quote")
     private String quote;
 
@@ -52,27 +51,18 @@ final class ActualCommand implements Callable<Integer> {
     @Option(names = "--note", description = "has to be given when a figure told before changes", defaultValue = "")
     private String note;
 
-    @Mixin
-    private WorkOptions work;
-
-    @Mixin
-    private Printing printing;
-
     @Override
-    public Integer call() {
-        try (var workplace = work.open()) {
-            var actuals = new JobActuals(workplace);
-            var entry = entry(workplace.library().shop().currency());
-            var shows = lines.isEmpty()
-                    && outside.isEmpty()
-                    && borne.isEmpty()
-                    && charged.isEmpty()
-                    && tasks.isEmpty()
-                    && note.isBlank();
-            var view = shows ? actuals.of(quote) : actuals.enter(quote, entry);
-            printing.print(() -> data(view), out -> print(out, view));
-            return 0;
-        }
+    void run(Workplace workplace) {
+        var actuals = new JobActuals(workplace);
+        var entry = entry(workplace.library().shop().currency());
+        var shows = lines.isEmpty()
+                && outside.isEmpty()
+                && borne.isEmpty()
+                && charged.isEmpty()
+                && tasks.isEmpty()
+                && note.isBlank();
+        var view = shows ? actuals.of(quote) : actuals.enter(quote, entry);
+        print(() -> data(view), out -> print(out, view));
     }
 
     private ActualEntry entry(CurrencyUnit currency) {

@@ -8,16 +8,14 @@ import fairflame.catalog.upkeep.Preview;
 import fairflame.catalog.upkeep.TakenOver;
 import fairflame.money.Amounts;
 import fairflame.visit.Upkeep;
+import fairflame.visit.Workplace;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Keeps the parts list up to date from supplier price lists. */
 @Command(
@@ -31,18 +29,9 @@ import picocli.CommandLine.Spec;
             CatalogCommand.Imports.class,
             CatalogCommand.History.class
         })
-final class CatalogCommand implements Callable<Integer> {
+final class CatalogCommand extends CommandGroup {
     /** Rows of each kind that are printed for people; {@code --json} prints all. */
     private static final int SHOWN = 20;
-
-    @Spec
-    private CommandSpec spec;
-
-    @Override
-    public Integer call() {
-        spec.commandLine().usage(spec.commandLine().getOut());
-        return 0;
-    }
 
     /** A price list and how it is laid out. */
     static final class ListOptions {
@@ -70,23 +59,14 @@ final class CatalogCommand implements Callable<Integer> {
             name = "preview",
             mixinStandardHelpOptions = true,
             description = "Show new, changed, vanished and refused rows. Nothing is changed.")
-    static final class Look implements Callable<Integer> {
+    static final class Look extends ShopCommand {
         @Mixin
         private ListOptions list;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var preview = list.preview(new Upkeep(workplace));
-                printing.print(() -> data(preview), out -> text(out, preview));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var preview = list.preview(new Upkeep(workplace));
+            print(() -> data(preview), out -> text(out, preview));
         }
     }
 
@@ -94,111 +74,73 @@ final class CatalogCommand implements Callable<Integer> {
             name = "take",
             mixinStandardHelpOptions = true,
             description = "Take a price list over, all of it or, when a single row is refused, nothing.")
-    static final class Take implements Callable<Integer> {
+    static final class Take extends ShopCommand {
         @Mixin
         private ListOptions list;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var upkeep = new Upkeep(workplace);
-                var taken = upkeep.take(list.preview(upkeep));
-                printing.print(() -> data(taken), out -> out.println(line(taken)));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var upkeep = new Upkeep(workplace);
+            var taken = upkeep.take(list.preview(upkeep));
+            print(() -> data(taken), out -> out.println(line(taken)));
         }
     }
 
     @Command(name = "undo", mixinStandardHelpOptions = true, description = "Take an import back.")
-    static final class Undo implements Callable<Integer> {
+    static final class Undo extends ShopCommand {
         @Parameters(paramLabel = "IMPORT", description = "number of the import")
         private int id;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var taken = new Upkeep(workplace).undo(id);
-                printing.print(() -> data(taken), out -> out.println(line(taken)));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var taken = new Upkeep(workplace).undo(id);
+            print(() -> data(taken), out -> out.println(line(taken)));
         }
     }
 
     @Command(name = "imports", mixinStandardHelpOptions = true, description = "List the price lists taken over.")
-    static final class Imports implements Callable<Integer> {
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
+    static final class Imports extends ShopCommand {
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var imports = new Upkeep(workplace).imports();
-                printing.print(
-                        () -> {
-                            var rows = Printing.object();
-                            var array = rows.putArray("imports");
-                            imports.forEach(taken -> array.add(data(taken)));
-                            return rows;
-                        },
-                        out -> imports.forEach(taken -> out.println(line(taken))));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var imports = new Upkeep(workplace).imports();
+            print(
+                    () -> {
+                        var rows = Printing.object();
+                        var array = rows.putArray("imports");
+                        imports.forEach(taken -> array.add(data(taken)));
+                        return rows;
+                    },
+                    out -> imports.forEach(taken -> out.println(line(taken))));
         }
     }
 
     @Command(name = "history", mixinStandardHelpOptions = true, description = "Show what a part has cost.")
-    static final class History implements Callable<Integer> {
+    static final class History extends ShopCommand {
         @Parameters(paramLabel = "PART", description = "part number")
         private String part;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var prices = new Upkeep(workplace).history(part);
-                printing.print(
-                        () -> {
-                            var root = Printing.object().put("part", part);
-                            var array = root.putArray("prices");
-                            prices.forEach(price -> array.addObject()
-                                    .put("since", price.since().toString())
-                                    .put("cost", Amounts.plain(price.cost()))
-                                    .put(
-                                            "listPrice",
-                                            price.listPrice()
-                                                    .map(Amounts::plain)
-                                                    .orElse(null))
-                                    .put("from", price.from()));
-                            return root;
-                        },
-                        out -> prices.forEach(price -> out.printf(
-                                "%s  cost %10s  list %10s  %s%n",
-                                price.since(),
-                                Amounts.plain(price.cost()),
-                                price.listPrice().map(Amounts::plain).orElse("-"),
-                                price.from())));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var prices = new Upkeep(workplace).history(part);
+            print(
+                    () -> {
+                        var root = Printing.object().put("part", part);
+                        var array = root.putArray("prices");
+                        prices.forEach(price -> array.addObject()
+                                .put("since", price.since().toString())
+                                .put("cost", Amounts.plain(price.cost()))
+                                .put(
+                                        "listPrice",
+                                        price.listPrice().map(Amounts::plain).orElse(null))
+                                .put("from", price.from()));
+                        return root;
+                    },
+                    out -> prices.forEach(price -> out.printf(
+                            "%s  cost %10s  list %10s  %s%n",
+                            price.since(),
+                            Amounts.plain(price.cost()),
+                            price.listPrice().map(Amounts::plain).orElse("-"),
+                            price.from())));
         }
     }
 

@@ -16,11 +16,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -29,7 +27,7 @@ final class ConversionCommands {
     private ConversionCommands() {}
 
     @Command(name = "part", mixinStandardHelpOptions = true, description = "Bill a part of signed work.")
-    static final class Part implements Callable<Integer> {
+    static final class Part extends ShopCommand {
         @Parameters(paramLabel = "QUOTE", description = "number of the signed quote")
         private String quote;
 
@@ -42,20 +40,11 @@ final class ConversionCommands {
         @Option(names = "--due-days", description = "days until payment is due", defaultValue = "14")
         private int dueDays;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var day = supplied == null ? workplace.today() : supplied;
-                var result = new Conversion(workplace).part(quote, done, new Billing.Terms(day, dueDays, false));
-                printing.print(() -> InvoiceText.data(result), out -> InvoiceText.print(out, result));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var day = supplied == null ? workplace.today() : supplied;
+            var result = new Conversion(workplace).part(quote, done, new Billing.Terms(day, dueDays, false));
+            print(() -> InvoiceText.data(result), out -> InvoiceText.print(out, result));
         }
     }
 
@@ -63,7 +52,7 @@ final class ConversionCommands {
             name = "credit",
             mixinStandardHelpOptions = true,
             description = "Take an invoice back by a credit note, in whole or line by line.")
-    static final class Credit implements Callable<Integer> {
+    static final class Credit extends ShopCommand {
         @Parameters(paramLabel = "INVOICE", description = "number of the invoice")
         private String invoice;
 
@@ -73,32 +62,23 @@ final class ConversionCommands {
         @Option(names = "--reason", required = true, description = "why, in words")
         private String reason;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var credited = new Conversion(workplace).credit(invoice, back, reason);
-                var note = credited.note();
-                printing.print(
-                        () -> {
-                            var root = Printing.object()
-                                    .put("number", note.number())
-                                    .put("corrects", note.corrects())
-                                    .put("tax", Amounts.plain(note.totals().tax()))
-                                    .put("total", Amounts.plain(note.totals().total()));
-                            root.set("files", Printing.texts(credited.files()));
-                            return root;
-                        },
-                        out -> out.println(note.number() + " takes back "
-                                + Amounts.plain(note.totals().total().negated()) + " of " + invoice + ". Written: "
-                                + String.join(", ", credited.files())));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var credited = new Conversion(workplace).credit(invoice, back, reason);
+            var note = credited.note();
+            print(
+                    () -> {
+                        var root = Printing.object()
+                                .put("number", note.number())
+                                .put("corrects", note.corrects())
+                                .put("tax", Amounts.plain(note.totals().tax()))
+                                .put("total", Amounts.plain(note.totals().total()));
+                        root.set("files", Printing.texts(credited.files()));
+                        return root;
+                    },
+                    out -> out.println(note.number() + " takes back "
+                            + Amounts.plain(note.totals().total().negated()) + " of " + invoice + ". Written: "
+                            + String.join(", ", credited.files())));
         }
     }
 
@@ -106,7 +86,7 @@ final class ConversionCommands {
             name = "change",
             mixinStandardHelpOptions = true,
             description = "Show what a change of signed work comes to; with the consents, sign and seal it.")
-    static final class ChangeSigned implements Callable<Integer> {
+    static final class ChangeSigned extends ShopCommand {
         @Parameters(index = "0", paramLabel = "QUOTE", description = "number of the signed quote")
         private String quote;
 
@@ -127,30 +107,21 @@ final class ConversionCommands {
                 description = "the signer agrees to sign on a screen, paper having been offered")
         private boolean electronic;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var change = ChangeFile.read(file, workplace.library().shop().currency());
-                var conversion = new Conversion(workplace);
-                var signer = name;
-                if (signer == null) {
-                    var draft = conversion.draft(quote, change);
-                    print("draft of " + draft.number(), draft.before(), draft.after(), "");
-                } else {
-                    var order = conversion.sign(quote, change, act(workplace, signer));
-                    print(
-                            order.number(),
-                            order.before(),
-                            order.after(),
-                            order.seal().chain());
-                }
-                return 0;
+        void run(Workplace workplace) {
+            var change = ChangeFile.read(file, workplace.library().shop().currency());
+            var conversion = new Conversion(workplace);
+            var signer = name;
+            if (signer == null) {
+                var draft = conversion.draft(quote, change);
+                print("draft of " + draft.number(), draft.before(), draft.after(), "");
+            } else {
+                var order = conversion.sign(quote, change, act(workplace, signer));
+                print(
+                        order.number(),
+                        order.before(),
+                        order.after(),
+                        order.seal().chain());
             }
         }
 
@@ -167,7 +138,7 @@ final class ConversionCommands {
         }
 
         private void print(String number, Totals before, Totals after, String chain) {
-            printing.print(
+            print(
                     () -> Printing.object()
                             .put("number", number)
                             .put("before", Amounts.plain(before.total()))
@@ -184,7 +155,7 @@ final class ConversionCommands {
             mixinStandardHelpOptions = true,
             description =
                     "Compare hours and parts as they were with what was signed; say whether a change order is due.")
-    static final class Compare implements Callable<Integer> {
+    static final class Compare extends ShopCommand {
         @Parameters(paramLabel = "QUOTE", description = "number of the signed quote")
         private String quote;
 
@@ -194,51 +165,42 @@ final class ConversionCommands {
         @Option(names = "--outside", paramLabel = "WORDS=AMOUNT", description = "work in no signed line, before tax")
         private Map<String, String> outside = Map.of();
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var worth = new LinkedHashMap<String, Money>();
-                outside.forEach((words, amount) -> {
-                    var money = Amounts.parse(workplace.library().shop().currency(), amount);
-                    if (!money.isPositive()) {
-                        throw Refusal.outOfRange("worth of " + words, amount, "above zero");
-                    }
-                    worth.put(words, money);
-                });
-                var compared = new Conversion(workplace).compare(quote, actual, worth);
-                printing.print(
-                        () -> {
-                            ObjectNode root = Printing.object()
-                                    .put("signed", Amounts.plain(compared.signed()))
-                                    .put("actual", Amounts.plain(compared.actual()));
-                            var rows = root.putArray("lines");
-                            compared.rows()
-                                    .forEach(row -> rows.addObject()
-                                            .put("id", row.line().id())
-                                            .put("signed", row.line().quantity().toPlainString())
-                                            .put("actual", row.actual().toPlainString())
-                                            .put("difference", row.difference().toPlainString()));
-                            root.set("changeOrder", Printing.texts(compared.needsChangeOrder()));
-                            return root;
-                        },
-                        out -> {
-                            compared.rows()
-                                    .forEach(row -> out.printf(
-                                            "%-5s signed %8s actual %8s  %s%n",
-                                            row.line().id(),
-                                            row.line().quantity().toPlainString(),
-                                            row.actual().toPlainString(),
-                                            row.line().description()));
-                            compared.needsChangeOrder().forEach(reason -> out.println("change order due: " + reason));
-                        });
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var worth = new LinkedHashMap<String, Money>();
+            outside.forEach((words, amount) -> {
+                var money = Amounts.parse(workplace.library().shop().currency(), amount);
+                if (!money.isPositive()) {
+                    throw Refusal.outOfRange("worth of " + words, amount, "above zero");
+                }
+                worth.put(words, money);
+            });
+            var compared = new Conversion(workplace).compare(quote, actual, worth);
+            print(
+                    () -> {
+                        ObjectNode root = Printing.object()
+                                .put("signed", Amounts.plain(compared.signed()))
+                                .put("actual", Amounts.plain(compared.actual()));
+                        var rows = root.putArray("lines");
+                        compared.rows()
+                                .forEach(row -> rows.addObject()
+                                        .put("id", row.line().id())
+                                        .put("signed", row.line().quantity().toPlainString())
+                                        .put("actual", row.actual().toPlainString())
+                                        .put("difference", row.difference().toPlainString()));
+                        root.set("changeOrder", Printing.texts(compared.needsChangeOrder()));
+                        return root;
+                    },
+                    out -> {
+                        compared.rows()
+                                .forEach(row -> out.printf(
+                                        "%-5s signed %8s actual %8s  %s%n",
+                                        row.line().id(),
+                                        row.line().quantity().toPlainString(),
+                                        row.actual().toPlainString(),
+                                        row.line().description()));
+                        compared.needsChangeOrder().forEach(reason -> out.println("change order due: " + reason));
+                    });
         }
     }
 }

@@ -1,6 +1,7 @@
 package fairflame.command;
 
 import fairflame.visit.DataKeeping;
+import fairflame.visit.Workplace;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -16,25 +17,16 @@ final class DataCommands {
             name = "backup",
             mixinStandardHelpOptions = true,
             description = "Copy the database, beside running work, to a new file.")
-    static final class Backup implements Callable<Integer> {
+    static final class Backup extends ShopCommand {
         @Parameters(paramLabel = "FILE", description = "a file that does not exist yet")
         private Path file;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                DataKeeping.backup(workplace, file);
-                printing.print(
-                        () -> Printing.object().put("file", file.toString()),
-                        out -> out.println("Backup written and read through: " + file));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            DataKeeping.backup(workplace, file);
+            print(
+                    () -> Printing.object().put("file", file.toString()),
+                    out -> out.println("Backup written and read through: " + file));
         }
     }
 
@@ -66,25 +58,16 @@ final class DataCommands {
             name = "export",
             mixinStandardHelpOptions = true,
             description = "Write everything that is stored as JSON lines, see docs/formats/export.md.")
-    static final class Export implements Callable<Integer> {
+    static final class Export extends ShopCommand {
         @Parameters(paramLabel = "FILE", description = "a file that does not exist yet")
         private Path file;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var rows = DataKeeping.export(workplace, file);
-                printing.print(
-                        () -> Printing.object().put("file", file.toString()).put("rows", rows),
-                        out -> out.println(rows + " rows. Written: " + file));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var rows = DataKeeping.export(workplace, file);
+            print(
+                    () -> Printing.object().put("file", file.toString()).put("rows", rows),
+                    out -> out.println(rows + " rows. Written: " + file));
         }
     }
 

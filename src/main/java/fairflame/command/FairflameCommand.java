@@ -1,9 +1,6 @@
 package fairflame.command;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** The root: without a subcommand it prints the help. */
 @Command(
@@ -60,13 +57,4 @@ import picocli.CommandLine.Spec;
             DataCommands.Backup.class,
             DataCommands.Restore.class
         })
-final class FairflameCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
-    @Override
-    public Integer call() {
-        spec.commandLine().usage(spec.commandLine().getOut());
-        return 0;
-    }
-}
+final class FairflameCommand extends CommandGroup {}

@@ -1,16 +1,13 @@
 package fairflame.command;
 
 import fairflame.visit.JobHours;
+import fairflame.visit.Workplace;
 import java.math.BigDecimal;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Hours worked against standard times. */
 @Command(
@@ -18,34 +15,16 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Compare hours worked with standard times; a suggestion needs enough jobs and a person.",
         subcommands = {HoursCommand.Compare.class, HoursCommand.Add.class, HoursCommand.Decide.class})
-final class HoursCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
-    @Override
-    public Integer call() {
-        spec.commandLine().usage(spec.commandLine().getOut());
-        return 0;
-    }
-
+final class HoursCommand extends CommandGroup {
     @Command(
             name = "compare",
             mixinStandardHelpOptions = true,
             description = "Median and spread of the hours worked, by task and condition, beside the standard.")
-    static final class Compare implements Callable<Integer> {
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
+    static final class Compare extends ShopCommand {
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var comparisons = new JobHours(workplace).comparisons();
-                printing.print(() -> LedgerText.hours(comparisons), out -> LedgerText.hours(out, comparisons));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var comparisons = new JobHours(workplace).comparisons();
+            print(() -> LedgerText.hours(comparisons), out -> LedgerText.hours(out, comparisons));
         }
     }
 
@@ -53,7 +32,7 @@ final class HoursCommand implements Callable<Integer> {
             name = "add",
             mixinStandardHelpOptions = true,
             description = "Record the own time that a task of a signed quote took.")
-    static final class Add implements Callable<Integer> {
+    static final class Add extends ShopCommand {
         @Parameters(index = "0", paramLabel = "QUOTE", description = "number of the signed quote")
         private String quote;
 
@@ -72,25 +51,16 @@ final class HoursCommand implements Callable<Integer> {
         @Option(names = "--condition", description = "key of a time condition, such as tight-space", defaultValue = "")
         private String condition;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var job = new JobHours(workplace).record(quote, task, condition, Optional.ofNullable(standard), hours);
-                printing.print(
-                        () -> Printing.object()
-                                .put("quote", quote)
-                                .put("task", task)
-                                .put("actual", job.actual().toPlainString())
-                                .put("standard", job.standard().toPlainString()),
-                        out -> out.println(task + ": " + job.actual() + " h, standard " + job.standard() + " h"));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var job = new JobHours(workplace).record(quote, task, condition, Optional.ofNullable(standard), hours);
+            print(
+                    () -> Printing.object()
+                            .put("quote", quote)
+                            .put("task", task)
+                            .put("actual", job.actual().toPlainString())
+                            .put("standard", job.standard().toPlainString()),
+                    out -> out.println(task + ": " + job.actual() + " h, standard " + job.standard() + " h"));
         }
     }
 
@@ -98,7 +68,7 @@ final class HoursCommand implements Callable<Integer> {
             name = "decide",
             mixinStandardHelpOptions = true,
             description = "Change the standard times of a task from now on; quotes made before keep theirs.")
-    static final class Decide implements Callable<Integer> {
+    static final class Decide extends ShopCommand {
         @Parameters(index = "0", paramLabel = "TASK", description = "id of the task")
         private String task;
 
@@ -108,25 +78,15 @@ final class HoursCommand implements Callable<Integer> {
         @Option(names = "--reason", required = true, description = "why, in words")
         private String reason;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var decision = new JobHours(workplace).decide(task, factor, reason);
-                printing.print(
-                        () -> Printing.object()
-                                .put("task", task)
-                                .put("factor", decision.factor().toPlainString())
-                                .put("by", decision.who()),
-                        out -> out.println(
-                                task + ": times x " + decision.factor() + " from now on, by " + decision.who()));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var decision = new JobHours(workplace).decide(task, factor, reason);
+            print(
+                    () -> Printing.object()
+                            .put("task", task)
+                            .put("factor", decision.factor().toPlainString())
+                            .put("by", decision.who()),
+                    out -> out.println(task + ": times x " + decision.factor() + " from now on, by " + decision.who()));
         }
     }
 }

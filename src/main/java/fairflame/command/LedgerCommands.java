@@ -2,7 +2,7 @@ package fairflame.command;
 
 import fairflame.money.Amounts;
 import fairflame.visit.Ledger;
-import java.util.concurrent.Callable;
+import fairflame.visit.Workplace;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -16,20 +16,11 @@ final class LedgerCommands {
             name = "ageing",
             mixinStandardHelpOptions = true,
             description = "List open invoices by how long they are overdue.")
-    static final class AgeingList implements Callable<Integer> {
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
+    static final class AgeingList extends ShopCommand {
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var ageing = new Ledger(workplace).ageing();
-                printing.print(() -> LedgerText.data(ageing), out -> LedgerText.print(out, ageing));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var ageing = new Ledger(workplace).ageing();
+            print(() -> LedgerText.data(ageing), out -> LedgerText.print(out, ageing));
         }
     }
 
@@ -37,28 +28,19 @@ final class LedgerCommands {
             name = "statement",
             mixinStandardHelpOptions = true,
             description = "Write a customer's statement of account as PDF.")
-    static final class StatementOf implements Callable<Integer> {
+    static final class StatementOf extends ShopCommand {
         @Parameters(paramLabel = "CUSTOMER", description = "name as it stands on the quotes")
         private String customer;
 
         @Mixin
         private SpanOptions span;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var written = new Ledger(workplace).statement(customer, span.span(workplace));
-                printing.print(
-                        () -> LedgerText.data(written.content(), written.files()),
-                        out -> LedgerText.print(out, written.content(), written.files()));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var written = new Ledger(workplace).statement(customer, span.span(workplace));
+            print(
+                    () -> LedgerText.data(written.content(), written.files()),
+                    out -> LedgerText.print(out, written.content(), written.files()));
         }
     }
 
@@ -66,7 +48,7 @@ final class LedgerCommands {
             name = "refund",
             mixinStandardHelpOptions = true,
             description = "Pay back money of the customer that no invoice uses.")
-    static final class Refund implements Callable<Integer> {
+    static final class Refund extends ShopCommand {
         @Parameters(index = "0", paramLabel = "QUOTE", description = "number of the quote")
         private String quote;
 
@@ -79,22 +61,13 @@ final class LedgerCommands {
         @Option(names = "--reason", required = true, description = "why, in words")
         private String reason;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var money = Amounts.parse(workplace.library().shop().currency(), amount);
-                var refund = new Ledger(workplace).refund(quote, money, method, reason);
-                printing.print(
-                        () -> LedgerText.data(refund),
-                        out -> out.println(refund.id() + ": " + refund.amount() + " paid back"));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var money = Amounts.parse(workplace.library().shop().currency(), amount);
+            var refund = new Ledger(workplace).refund(quote, money, method, reason);
+            print(
+                    () -> LedgerText.data(refund),
+                    out -> out.println(refund.id() + ": " + refund.amount() + " paid back"));
         }
     }
 
@@ -102,7 +75,7 @@ final class LedgerCommands {
             name = "write-off",
             mixinStandardHelpOptions = true,
             description = "Give up what is open of an invoice, or a part of it.")
-    static final class WriteOff implements Callable<Integer> {
+    static final class WriteOff extends ShopCommand {
         @Parameters(index = "0", paramLabel = "INVOICE", description = "number of the invoice")
         private String invoice;
 
@@ -112,22 +85,13 @@ final class LedgerCommands {
         @Option(names = "--reason", required = true, description = "why, in words")
         private String reason;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var money = Amounts.parse(workplace.library().shop().currency(), amount);
-                var given = new Ledger(workplace).writeOff(invoice, money, reason);
-                printing.print(
-                        () -> LedgerText.data(given),
-                        out -> out.println(given.id() + ": " + given.amount() + " of " + invoice + " written off"));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var money = Amounts.parse(workplace.library().shop().currency(), amount);
+            var given = new Ledger(workplace).writeOff(invoice, money, reason);
+            print(
+                    () -> LedgerText.data(given),
+                    out -> out.println(given.id() + ": " + given.amount() + " of " + invoice + " written off"));
         }
     }
 
@@ -135,28 +99,19 @@ final class LedgerCommands {
             name = "journal",
             mixinStandardHelpOptions = true,
             description = "Write the double-entry journal as CSV, see docs/formats/journal.md.")
-    static final class Journal implements Callable<Integer> {
+    static final class Journal extends ShopCommand {
         @Mixin
         private SpanOptions span;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var written = new Ledger(workplace).journal(span.span(workplace));
-                var file = written.files().get(0);
-                printing.print(
-                        () -> Printing.object()
-                                .put("file", file)
-                                .put("entries", written.content().size()),
-                        out -> out.println(written.content().size() + " entries. Written: " + file));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var written = new Ledger(workplace).journal(span.span(workplace));
+            var file = written.files().get(0);
+            print(
+                    () -> Printing.object()
+                            .put("file", file)
+                            .put("entries", written.content().size()),
+                    out -> out.println(written.content().size() + " entries. Written: " + file));
         }
     }
 
@@ -164,25 +119,16 @@ final class LedgerCommands {
             name = "ubl",
             mixinStandardHelpOptions = true,
             description = "Write an invoice or credit note as UBL 2.1, see docs/formats/ubl.md.")
-    static final class Ubl implements Callable<Integer> {
+    static final class Ubl extends ShopCommand {
         @Parameters(paramLabel = "INVOICE", description = "number of the invoice or credit note")
         private String invoice;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var file = new Ledger(workplace).electronic(invoice);
-                printing.print(
-                        () -> Printing.object().put("invoice", invoice).put("file", file),
-                        out -> out.println("Written: " + file));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var file = new Ledger(workplace).electronic(invoice);
+            print(
+                    () -> Printing.object().put("invoice", invoice).put("file", file),
+                    out -> out.println("Written: " + file));
         }
     }
 
@@ -190,25 +136,16 @@ final class LedgerCommands {
             name = "report",
             mixinStandardHelpOptions = true,
             description = "Write the figures of the shop as charts: quotes won, revenue, hours against standard.")
-    static final class Report implements Callable<Integer> {
+    static final class Report extends ShopCommand {
         @Mixin
         private SpanOptions span;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var written = new Ledger(workplace).report(span.span(workplace));
-                printing.print(
-                        () -> LedgerText.data(written.content(), written.files()),
-                        out -> out.println("Written: " + String.join(", ", written.files())));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var written = new Ledger(workplace).report(span.span(workplace));
+            print(
+                    () -> LedgerText.data(written.content(), written.files()),
+                    out -> out.println("Written: " + String.join(", ", written.files())));
         }
     }
 }

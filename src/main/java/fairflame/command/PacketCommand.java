@@ -1,14 +1,11 @@
 package fairflame.command;
 
 import fairflame.visit.Handoff;
+import fairflame.visit.Workplace;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Hands what a truck laptop took down to the office. */
 @Command(
@@ -23,86 +20,50 @@ import picocli.CommandLine.Spec;
             PacketCommand.Conflicts.class,
             PacketCommand.Settle.class
         })
-final class PacketCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
-    @Override
-    public Integer call() {
-        spec.commandLine().usage(spec.commandLine().getOut());
-        return 0;
-    }
-
+final class PacketCommand extends CommandGroup {
     @Command(
             name = "name",
             mixinStandardHelpOptions = true,
             description = "Name this laptop and its series of quote numbers; both differ from laptop to laptop.")
-    static final class Name implements Callable<Integer> {
+    static final class Name extends ShopCommand {
         @Parameters(index = "0", paramLabel = "LAPTOP", description = "such as truck-2")
         private String laptop;
 
         @Parameters(index = "1", paramLabel = "SERIES", description = "such as QB")
         private String series;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                new Handoff(workplace).name(laptop, series);
-                printing.print(
-                        () -> Printing.object().put("laptop", laptop).put("series", series),
-                        out -> out.println("This is " + laptop + ", quotes are numbered " + series + "-..."));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            new Handoff(workplace).name(laptop, series);
+            print(
+                    () -> Printing.object().put("laptop", laptop).put("series", series),
+                    out -> out.println("This is " + laptop + ", quotes are numbered " + series + "-..."));
         }
     }
 
     @Command(name = "attach", mixinStandardHelpOptions = true, description = "Keep a photograph with a visit.")
-    static final class Attach implements Callable<Integer> {
+    static final class Attach extends ShopCommand {
         @Parameters(index = "0", paramLabel = "VISIT", description = "id of the visit")
         private String visit;
 
         @Parameters(index = "1", paramLabel = "FILE", description = "photograph or another file, up to 24 MiB")
         private Path file;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                new Handoff(workplace).attach(visit, file);
-                printing.print(
-                        () -> Printing.object().put("visit", visit).put("file", file.toString()),
-                        out -> out.println(file + " is kept with " + visit));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            new Handoff(workplace).attach(visit, file);
+            print(
+                    () -> Printing.object().put("visit", visit).put("file", file.toString()),
+                    out -> out.println(file + " is kept with " + visit));
         }
     }
 
     @Command(name = "export", mixinStandardHelpOptions = true, description = "Write the packet of this laptop.")
-    static final class Export implements Callable<Integer> {
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
+    static final class Export extends ShopCommand {
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var file = new Handoff(workplace).export();
-                printing.print(() -> Printing.object().put("file", file), out -> out.println("Written: " + file));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var file = new Handoff(workplace).export();
+            print(() -> Printing.object().put("file", file), out -> out.println("Written: " + file));
         }
     }
 
@@ -110,33 +71,24 @@ final class PacketCommand implements Callable<Integer> {
             name = "take",
             mixinStandardHelpOptions = true,
             description = "Take a packet in; again and again without harm. A damaged or altered one is refused.")
-    static final class Take implements Callable<Integer> {
+    static final class Take extends ShopCommand {
         @Parameters(paramLabel = "FILE", description = "packet")
         private Path file;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var taken = new Handoff(workplace).take(file);
-                printing.print(
-                        () -> Printing.object()
-                                .put("origin", taken.origin())
-                                .put("made", taken.made())
-                                .put("added", taken.added())
-                                .put("renewed", taken.renewed())
-                                .put("same", taken.same())
-                                .put("conflicts", taken.conflicts()),
-                        out -> out.println("From " + taken.origin() + ", made " + taken.made() + ": " + taken.added()
-                                + " added, " + taken.renewed() + " renewed, " + taken.same() + " here already, "
-                                + taken.conflicts() + " in conflict"));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var taken = new Handoff(workplace).take(file);
+            print(
+                    () -> Printing.object()
+                            .put("origin", taken.origin())
+                            .put("made", taken.made())
+                            .put("added", taken.added())
+                            .put("renewed", taken.renewed())
+                            .put("same", taken.same())
+                            .put("conflicts", taken.conflicts()),
+                    out -> out.println("From " + taken.origin() + ", made " + taken.made() + ": " + taken.added()
+                            + " added, " + taken.renewed() + " renewed, " + taken.same() + " here already, "
+                            + taken.conflicts() + " in conflict"));
         }
     }
 
@@ -144,40 +96,31 @@ final class PacketCommand implements Callable<Integer> {
             name = "conflicts",
             mixinStandardHelpOptions = true,
             description = "Show what came in and disagrees with what is here, side by side.")
-    static final class Conflicts implements Callable<Integer> {
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
+    static final class Conflicts extends ShopCommand {
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var conflicts = new Handoff(workplace).conflicts();
-                printing.print(
-                        () -> {
-                            var root = Printing.object();
-                            var array = root.putArray("conflicts");
-                            conflicts.forEach(each -> array.addObject()
-                                    .put("number", each.number())
-                                    .put("origin", each.origin())
-                                    .put("kind", each.kind())
-                                    .put("key", each.key())
-                                    .put("reason", each.reason())
-                                    .put("settled", each.settled())
-                                    .put("ours", each.ours())
-                                    .put("theirs", each.theirs()));
-                            return root;
-                        },
-                        out -> {
-                            conflicts.forEach(each -> SideBySide.print(out, each));
-                            if (conflicts.isEmpty()) {
-                                out.println("Nothing disagrees.");
-                            }
-                        });
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var conflicts = new Handoff(workplace).conflicts();
+            print(
+                    () -> {
+                        var root = Printing.object();
+                        var array = root.putArray("conflicts");
+                        conflicts.forEach(each -> array.addObject()
+                                .put("number", each.number())
+                                .put("origin", each.origin())
+                                .put("kind", each.kind())
+                                .put("key", each.key())
+                                .put("reason", each.reason())
+                                .put("settled", each.settled())
+                                .put("ours", each.ours())
+                                .put("theirs", each.theirs()));
+                        return root;
+                    },
+                    out -> {
+                        conflicts.forEach(each -> SideBySide.print(out, each));
+                        if (conflicts.isEmpty()) {
+                            out.println("Nothing disagrees.");
+                        }
+                    });
         }
     }
 
@@ -185,28 +128,19 @@ final class PacketCommand implements Callable<Integer> {
             name = "settle",
             mixinStandardHelpOptions = true,
             description = "Say what was done about a conflict. Nothing is overwritten by it.")
-    static final class Settle implements Callable<Integer> {
+    static final class Settle extends ShopCommand {
         @Parameters(paramLabel = "NUMBER", description = "number of the conflict")
         private int number;
 
         @Option(names = "--words", required = true, description = "what was done")
         private String words;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                new Handoff(workplace).settle(number, words);
-                printing.print(
-                        () -> Printing.object().put("number", number).put("settled", words),
-                        out -> out.println("Conflict " + number + " is settled: " + words));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            new Handoff(workplace).settle(number, words);
+            print(
+                    () -> Printing.object().put("number", number).put("settled", words),
+                    out -> out.println("Conflict " + number + " is settled: " + words));
         }
     }
 }

@@ -7,19 +7,15 @@ import fairflame.invoice.permit.PermitState;
 import fairflame.invoice.permit.PermitStep;
 import fairflame.visit.Permits;
 import fairflame.visit.Workplace;
+import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** The register of permits, inspections and gas work. */
 @Command(
@@ -33,33 +29,15 @@ import picocli.CommandLine.Spec;
             PermitCommand.Waive.class,
             PermitCommand.Book.class
         })
-final class PermitCommand implements Callable<Integer> {
-    @Spec
-    private CommandSpec spec;
-
-    @Override
-    public Integer call() {
-        spec.commandLine().usage(spec.commandLine().getOut());
-        return 0;
-    }
-
+final class PermitCommand extends CommandGroup {
     @Command(
             name = "list",
             mixinStandardHelpOptions = true,
             description = "List the register, and what is missing of each work.")
-    static final class Listed implements Callable<Integer> {
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
+    static final class Listed extends RegisterCommand {
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                print(printing, new Permits(workplace).all());
-                return 0;
-            }
+        List<Permits.Entry> entries(Workplace workplace) {
+            return new Permits(workplace).all();
         }
     }
 
@@ -67,7 +45,7 @@ final class PermitCommand implements Callable<Integer> {
             name = "step",
             mixinStandardHelpOptions = true,
             description = "Report the next step: applied, issued, booked, passed, failed, not-needed.")
-    static final class Step implements Callable<Integer> {
+    static final class Step extends RegisterCommand {
         @Parameters(index = "0", paramLabel = "QUOTE", description = "number of the signed quote")
         private String quote;
 
@@ -89,24 +67,16 @@ final class PermitCommand implements Callable<Integer> {
         @Option(names = "--words", description = "inspector, reason of a failure, who said so", defaultValue = "")
         private String words;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            return change(work, printing, workplace -> {
-                var step = new PermitStep(
-                        dayOf(on, workplace),
-                        PermitState.parse(state),
-                        workplace.who(),
-                        number,
-                        Optional.ofNullable(day),
-                        words);
-                return new Permits(workplace).step(quote, step);
-            });
+        List<Permits.Entry> entries(Workplace workplace) {
+            var step = new PermitStep(
+                    dayOf(on, workplace),
+                    PermitState.parse(state),
+                    workplace.who(),
+                    number,
+                    Optional.ofNullable(day),
+                    words);
+            return List.of(new Permits(workplace).step(quote, step));
         }
     }
 
@@ -114,7 +84,7 @@ final class PermitCommand implements Callable<Integer> {
             name = "gas",
             mixinStandardHelpOptions = true,
             description = "Record who did the gas work under which licence, and the pressure test.")
-    static final class Gas implements Callable<Integer> {
+    static final class Gas extends RegisterCommand {
         @Parameters(paramLabel = "QUOTE", description = "number of the signed quote")
         private String quote;
 
@@ -148,22 +118,14 @@ final class PermitCommand implements Callable<Integer> {
         @Option(names = "--did-not-hold", description = "the pressure fell")
         private boolean fell;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            return change(work, printing, workplace -> {
-                var permits = new Permits(workplace);
-                var revision = permits.of(quote).permit().revision();
-                var test = Optional.ofNullable(psi)
-                        .map(held -> new PressureTest(held, minutes, gaugeTop, medium, witness, !fell));
-                return permits.gasWork(
-                        quote, new GasWork(quote, revision, dayOf(on, workplace), fitter, licence, ends, test));
-            });
+        List<Permits.Entry> entries(Workplace workplace) {
+            var permits = new Permits(workplace);
+            var revision = permits.of(quote).permit().revision();
+            var test = Optional.ofNullable(psi)
+                    .map(held -> new PressureTest(held, minutes, gaugeTop, medium, witness, !fell));
+            return List.of(permits.gasWork(
+                    quote, new GasWork(quote, revision, dayOf(on, workplace), fitter, licence, ends, test)));
         }
     }
 
@@ -171,26 +133,18 @@ final class PermitCommand implements Callable<Integer> {
             name = "waive",
             mixinStandardHelpOptions = true,
             description = "Keep the customer's own dated waiver of the right to cancel in an emergency.")
-    static final class Waive implements Callable<Integer> {
+    static final class Waive extends RegisterCommand {
         @Parameters(paramLabel = "QUOTE", description = "number of the signed quote")
         private String quote;
 
         @Option(names = "--statement", required = true, description = "the customer's own words")
         private String statement;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            return change(work, printing, workplace -> {
-                var permits = new Permits(workplace);
-                permits.waive(quote, workplace.today(), statement);
-                return permits.of(quote);
-            });
+        List<Permits.Entry> entries(Workplace workplace) {
+            var permits = new Permits(workplace);
+            permits.waive(quote, workplace.today(), statement);
+            return List.of(permits.of(quote));
         }
     }
 
@@ -198,7 +152,7 @@ final class PermitCommand implements Callable<Integer> {
             name = "book",
             mixinStandardHelpOptions = true,
             description = "Book the day of the work; refused while the customer may still cancel, unless waived.")
-    static final class Book implements Callable<Integer> {
+    static final class Book extends ShopCommand {
         @Parameters(index = "0", paramLabel = "QUOTE", description = "number of the signed quote")
         private String quote;
 
@@ -208,25 +162,15 @@ final class PermitCommand implements Callable<Integer> {
         @Option(names = "--crew", required = true, description = "who does the work")
         private String crew;
 
-        @Mixin
-        private WorkOptions work;
-
-        @Mixin
-        private Printing printing;
-
         @Override
-        public Integer call() {
-            try (var workplace = work.open()) {
-                var booking = new Permits(workplace).book(quote, day, crew);
-                printing.print(
-                        () -> Printing.object()
-                                .put("quote", booking.quote())
-                                .put("day", booking.day().toString())
-                                .put("crew", booking.crew()),
-                        out -> out.println(
-                                booking.quote() + " is booked for " + booking.day() + ", " + booking.crew()));
-                return 0;
-            }
+        void run(Workplace workplace) {
+            var booking = new Permits(workplace).book(quote, day, crew);
+            print(
+                    () -> Printing.object()
+                            .put("quote", booking.quote())
+                            .put("day", booking.day().toString())
+                            .put("crew", booking.crew()),
+                    out -> out.println(booking.quote() + " is booked for " + booking.day() + ", " + booking.crew()));
         }
     }
 
@@ -234,33 +178,31 @@ final class PermitCommand implements Callable<Integer> {
         return stated == null ? workplace.today() : stated;
     }
 
-    private static int change(WorkOptions work, Printing printing, Function<Workplace, Permits.Entry> change) {
-        try (var workplace = work.open()) {
-            print(printing, List.of(change.apply(workplace)));
-            return 0;
+    /** A command that shows entries of the register, as they are or as it left them. */
+    private abstract static class RegisterCommand extends ShopCommand {
+        abstract List<Permits.Entry> entries(Workplace workplace);
+
+        @Override
+        final void run(Workplace workplace) {
+            var entries = entries(workplace);
+            print(
+                    () -> {
+                        var root = Printing.object();
+                        var array = root.putArray("permits");
+                        entries.forEach(entry -> array.add(data(entry)));
+                        return root;
+                    },
+                    out -> entries.forEach(entry -> line(out, entry)));
         }
     }
 
-    private static void print(Printing printing, List<Permits.Entry> entries) {
-        printing.print(
-                () -> {
-                    var root = Printing.object();
-                    var array = root.putArray("permits");
-                    entries.forEach(entry -> array.add(data(entry)));
-                    return root;
-                },
-                out -> {
-                    for (var entry : entries) {
-                        var permit = entry.permit();
-                        out.printf(
-                                "%-14s %-11s %-14s %s%n",
-                                permit.quote(), permit.state().word(), permit.number(), permit.place());
-                        entry.gasWork()
-                                .ifPresent(done -> out.println(
-                                        "    gas work " + done.on() + ": " + done.fitter() + ", " + done.licence()));
-                        entry.missing().forEach(line -> out.println("    missing: " + line));
-                    }
-                });
+    private static void line(PrintWriter out, Permits.Entry entry) {
+        var permit = entry.permit();
+        out.printf("%-14s %-11s %-14s %s%n", permit.quote(), permit.state().word(), permit.number(), permit.place());
+        entry.gasWork()
+                .ifPresent(done ->
+                        out.println("    gas work " + done.on() + ": " + done.fitter() + ", " + done.licence()));
+        entry.missing().forEach(missing -> out.println("    missing: " + missing));
     }
 
     private static ObjectNode data(Permits.Entry entry) {
