@@ -219,7 +219,7 @@ class OfficeScreensTest {
         var cancel = await(() -> (Button) scene.getRoot().lookup("#busy-cancel"));
         Toolkit.run(cancel::fire);
         Toolkit.awaitWork();
-        assertThat(told.get()).isEmpty();
+        assertThat(told.get()).isEqualTo("Ended. Nothing of it was kept.");
         assertThat(Toolkit.on(() -> scene.getRoot().lookupAll("#busy-cancel"))).isEmpty();
     }
 

@@ -27,7 +27,7 @@ public final class BesideWindow implements LongWork {
             if (failure instanceof Refusal refusal) {
                 refused.accept(String.valueOf(refusal.getMessage()));
             } else if (failure instanceof CancellationException) {
-                refused.accept("");
+                refused.accept(words.say("office.stopped"));
             } else {
                 throw new IllegalStateException(failure);
             }

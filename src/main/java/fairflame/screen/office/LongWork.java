@@ -11,7 +11,7 @@ public interface LongWork {
      *
      * @param key names the work in words
      * @param done takes the result
-     * @param refused takes why there is none, in words; empty words when a person ended the work
+     * @param refused takes why there is none, in words; also when a person ended the work
      */
     <T> void run(String key, Function<Progress, T> work, Consumer<T> done, Consumer<String> refused);
 }

@@ -46,7 +46,7 @@ final class OrdersPage extends VBox {
         place.getChildren().clear();
         part("order.nothing", model.sheets().stream().map(this::sheet).toList());
         if (!model.orders().isEmpty()) {
-            place.getChildren().add(Texts.words(words.say("order.placed"), "heading"));
+            place.getChildren().add(Cards.head(words.say("order.placed"), words.say("order.placed-note")));
             part("order.nothing", model.orders().stream().map(this::order).toList());
         }
         if (!model.truck().isEmpty()) {
