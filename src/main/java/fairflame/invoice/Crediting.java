@@ -2,6 +2,7 @@ package fairflame.invoice;
 
 import fairflame.Refusal;
 import fairflame.quote.Line;
+import fairflame.quote.Taxation;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,7 +52,10 @@ public final class Crediting {
                 now.add(standing.now(reached));
             }
         }
-        var totals = TaxToDate.of(now, remains, invoice.taxRule(), papers, invoice.currency());
+        // Untaxed lines give back no tax, not even the cent that a part bill may carry for an earlier one.
+        var totals = now.stream().anyMatch(Line::taxable)
+                ? TaxToDate.of(now, remains, invoice.taxRule(), papers, invoice.currency())
+                : Taxation.of(now, invoice.taxRule(), invoice.currency());
         return new Invoice(
                 issue.number().toString(),
                 Invoice.Kind.CREDIT,

@@ -13,13 +13,23 @@ import com.helger.phive.xml.source.IValidationSourceXML;
 import com.helger.phive.xml.source.ValidationSourceXML;
 import com.helger.xml.serialize.read.DOMReader;
 import fairflame.Refusal;
+import fairflame.invoice.Crediting;
 import fairflame.invoice.Invoice;
+import fairflame.invoice.InvoiceNumber;
+import fairflame.invoice.Issue;
+import fairflame.invoice.Payment;
 import fairflame.invoice.RandomInvoices;
 import fairflame.invoice.SplitPapers;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
@@ -63,6 +73,7 @@ class UblInvoiceTest {
         var invoices = new RandomInvoices(new Random(SEED));
         var kinds = EnumSet.noneOf(Invoice.Kind.class);
         var layers = new HashSet<Integer>();
+        var shapes = new TreeMap<String, Integer>();
         var discounts = 0;
         for (int i = 0; i < 210; i++) {
             var invoice = invoices.next(i);
@@ -72,10 +83,70 @@ class UblInvoiceTest {
             kinds.add(invoice.kind());
             layers.add(invoice.taxRule().layers().size());
             discounts += invoice.totals().discount().isZero() ? 0 : 1;
+            shapes(invoice).forEach(shape -> shapes.merge(shape, 1, Integer::sum));
         }
         assertThat(kinds).hasSize(3);
         assertThat(layers).contains(0, 1, 2, 3, 4);
         assertThat(discounts).isGreaterThan(40);
+        // Each of these at least thrice: what is not among the papers is not held against the rules.
+        assertThat(shapes)
+                .containsKeys("CREDIT 1 layers", "CREDIT 2 layers", "CREDIT 3 layers", "CREDIT 4 layers")
+                .containsKeys("CREDIT discounted", "FULL discounted", "PART discounted", "FULL prepaid", "PART prepaid")
+                .containsKeys("rounded DOWN", "rounded NEAREST", "tax by line", "tax on document", "combined")
+                .allSatisfy((shape, times) -> assertThat(times).as(shape).isGreaterThan(2));
+    }
+
+    private static List<String> shapes(Invoice invoice) {
+        var rule = invoice.taxRule();
+        var shapes = new ArrayList<String>();
+        if (!rule.layers().isEmpty()) {
+            shapes.add(invoice.kind() + " " + rule.layers().size() + " layers");
+        }
+        if (!invoice.totals().discount().isZero()) {
+            shapes.add(invoice.kind() + " discounted");
+        }
+        if (!invoice.paid().isZero()) {
+            shapes.add(invoice.kind() + " prepaid");
+        }
+        shapes.add("rounded " + rule.rounding());
+        shapes.add(rule.perItem() ? "tax by line" : "tax on document");
+        if (rule.combined()) {
+            shapes.add("combined");
+        }
+        return shapes;
+    }
+
+    @Test
+    void depositsOnPartBillsAndPartialCreditsAreValid() {
+        var seed = 909L;
+        var random = new Random(seed);
+        int prepaid = 0;
+        int partial = 0;
+        for (int i = 0; i < 10; i++) {
+            for (var paper : SplitPapers.of(random)) {
+                if (paper.kind() == Invoice.Kind.CREDIT
+                        || !paper.totals().total().isPositive()) {
+                    continue;
+                }
+                var deposit = paper.totals().total().dividedBy(3, RoundingMode.DOWN);
+                var paid = paper.paidBy(List.of(new Payment("P-2026-0001", paper.issued(), deposit, "card", "", true)));
+                assertThat(faults(UblInvoice.write(paid, SHOP)))
+                        .as("seed %d case %d: %s", seed, i, paid)
+                        .isEmpty();
+                prepaid += deposit.isZero() ? 0 : 1;
+                var line = paper.lines().get(random.nextInt(paper.lines().size()));
+                var back = line.quantity().multiply(new BigDecimal("0.37"));
+                var issue =
+                        new Issue(InvoiceNumber.parse("C-2026-0001"), paper.issued(), paper.supplied(), paper.due());
+                var credit = Crediting.partial(issue, paper, List.of(), Map.of(line.id(), back), "not all was needed");
+                assertThat(faults(UblInvoice.write(credit, SHOP)))
+                        .as("seed %d case %d: %s", seed, i, credit)
+                        .isEmpty();
+                partial++;
+            }
+        }
+        assertThat(prepaid).isGreaterThan(9);
+        assertThat(partial).isGreaterThan(9);
     }
 
     @Test

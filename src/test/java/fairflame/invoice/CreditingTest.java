@@ -22,6 +22,7 @@ import fairflame.agreement.Changing;
 import fairflame.agreement.WorkedFigures;
 import fairflame.quote.DemoQuotes;
 import fairflame.quote.LineKind;
+import fairflame.quote.Taxation;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -82,6 +83,38 @@ class CreditingTest {
         assertThat(EnRules.broken(credit)).isEmpty();
         assertThat(EnRules.brokenTax(credit)).isEmpty();
         assertThat(new Account(List.of(invoice, credit), List.of()).balance()).isEqualTo(usd("0.00"));
+    }
+
+    @Test
+    void anUntaxedLineGivesBackNoTaxEvenOfAPartBillThatCarriesACent() {
+        int carried = 0;
+        for (long seed = 0; seed < 120; seed++) {
+            for (var bill : SplitPapers.of(new Random(seed))) {
+                var untaxed = bill.lines().stream()
+                        .filter(line -> !line.taxable() && line.quantity().signum() > 0)
+                        .findFirst();
+                if (bill.kind() == Invoice.Kind.CREDIT || untaxed.isEmpty()) {
+                    continue;
+                }
+                var own = Taxation.of(bill.lines(), bill.taxRule(), bill.currency());
+                carried += own.tax().equals(bill.totals().tax()) ? 0 : 1;
+                var issue = new Issue(InvoiceNumber.parse("C-2026-0001"), bill.issued(), bill.supplied(), bill.due());
+                var line = untaxed.get();
+                var note = Crediting.partial(
+                        issue, bill, List.of(), Map.of(line.id(), line.quantity()), "not done");
+                assertThat(note.totals().tax().isZero())
+                        .as("seed %d: %s", seed, note)
+                        .isTrue();
+                // What is left then goes back with the whole tax, to the cent.
+                if (bill.lines().size() > 1) {
+                    var rest = Crediting.full(issue, bill, List.of(note), "nor the rest");
+                    assertThat(note.totals().total().plus(rest.totals().total()))
+                            .as("seed %d: %s", seed, bill)
+                            .isEqualTo(bill.totals().total().negated());
+                }
+            }
+        }
+        assertThat(carried).as("bills that carry a cent").isPositive();
     }
 
     @Test
