@@ -100,8 +100,7 @@ class CreditingTest {
                 carried += own.tax().equals(bill.totals().tax()) ? 0 : 1;
                 var issue = new Issue(InvoiceNumber.parse("C-2026-0001"), bill.issued(), bill.supplied(), bill.due());
                 var line = untaxed.get();
-                var note = Crediting.partial(
-                        issue, bill, List.of(), Map.of(line.id(), line.quantity()), "not done");
+                var note = Crediting.partial(issue, bill, List.of(), Map.of(line.id(), line.quantity()), "not done");
                 assertThat(note.totals().tax().isZero())
                         .as("seed %d: %s", seed, note)
                         .isTrue();
