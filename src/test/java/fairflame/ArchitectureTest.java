@@ -43,14 +43,15 @@ class ArchitectureTest {
 
     private static final int MOST_LINES = 300;
 
-    private static final Set<String> GROUND = Set.of("quantity", "money");
+    private static final Set<String> GROUND = Set.of("wording", "quantity", "money");
 
     /** What each package may import of the project, the root aside; a package not named here is refused. */
     private static final Map<String, Set<String>> MAY_IMPORT = Map.ofEntries(
+            Map.entry("wording", Set.of()),
             Map.entry("quantity", Set.of()),
             Map.entry("money", Set.of()),
             Map.entry("gas", GROUND),
-            Map.entry("diagnosis", Set.of("quantity", "gas")),
+            Map.entry("diagnosis", Set.of("wording", "quantity", "gas")),
             Map.entry("catalog", GROUND),
             Map.entry("repair", with(GROUND, "gas", "diagnosis", "catalog")),
             Map.entry("quote", with(GROUND, "gas", "diagnosis", "catalog", "repair")),

@@ -83,9 +83,17 @@ final class CanonicalReader {
         var components = chosen.getRecordComponents();
         refuseOtherFields(chosen, components, node);
         var arguments = Arrays.stream(components)
-                .map(component -> placed(component.getName(), component.getGenericType(), field(component, node)))
+                .map(component -> component(component, node))
                 .toArray();
         return make(chosen, components, arguments);
+    }
+
+    private static Object component(RecordComponent component, JsonNode node) {
+        var name = component.getName();
+        var usual = CanonicalWriter.usual(component);
+        return usual.isPresent() && !node.has(name)
+                ? usual.get()
+                : placed(name, component.getGenericType(), field(component, node));
     }
 
     /** What stands under the name of a component; what is left out when empty stands there as empty. */
@@ -129,7 +137,8 @@ final class CanonicalReader {
         var missing = new TreeSet<>(expected);
         missing.removeAll(met);
         Arrays.stream(components)
-                .filter(component -> component.isAnnotationPresent(LeftOutWhenEmpty.class))
+                .filter(component -> component.isAnnotationPresent(LeftOutWhenEmpty.class)
+                        || CanonicalWriter.usual(component).isPresent())
                 .forEach(component -> missing.remove(component.getName()));
         if (!missing.isEmpty()) {
             throw Refusal.missing("field " + String.join(", ", missing), "all fields of a " + type.getSimpleName());

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import fairflame.quote.LeftOutWhenEmpty;
+import fairflame.quote.Usually;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -36,9 +37,9 @@ final class CanonicalWriter {
     static ObjectNode tree(Record thing) {
         var node = NODES.objectNode();
         for (var component : thing.getClass().getRecordComponents()) {
-            var value = of(thing, component);
-            if (!isLeftOut(component, value)) {
-                node.set(component.getName(), value(value));
+            var held = of(thing, component);
+            if (!isLeftOut(component, held)) {
+                node.set(component.getName(), value(held));
             }
         }
         if (isCase(thing.getClass())) {
@@ -48,9 +49,15 @@ final class CanonicalWriter {
     }
 
     private static boolean isLeftOut(RecordComponent component, Object value) {
-        return component.isAnnotationPresent(LeftOutWhenEmpty.class)
+        var empty = component.isAnnotationPresent(LeftOutWhenEmpty.class)
                 && ((value instanceof Optional<?> optional && optional.isEmpty())
                         || (value instanceof Collection<?> some && some.isEmpty()));
+        return empty || usual(component).filter(value::equals).isPresent();
+    }
+
+    /** The value with which a component is left out; empty for one that always stands. */
+    static Optional<String> usual(RecordComponent component) {
+        return Optional.ofNullable(component.getAnnotation(Usually.class)).map(Usually::value);
     }
 
     /** Whether a record is one case of a sealed type. */

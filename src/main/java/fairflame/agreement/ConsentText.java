@@ -4,6 +4,7 @@ import fairflame.money.Amounts;
 import fairflame.quote.Choice;
 import fairflame.quote.Quote;
 import fairflame.quote.TemplateText;
+import fairflame.wording.Spoken;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -20,12 +21,12 @@ import org.joda.money.Money;
  * @param waiver for work before the right to cancel has run out, in the customer's own hand
  */
 public record ConsentText(
-        String authorise,
-        String authoriseDiagnosis,
-        String authoriseChange,
-        String electronic,
-        String decline,
-        String waiver,
+        @Spoken String authorise,
+        @Spoken String authoriseDiagnosis,
+        @Spoken String authoriseChange,
+        @Spoken String electronic,
+        @Spoken String decline,
+        @Spoken String waiver,
         Map<String, String> sources) {
     private static final Set<String> WORDS = Set.of("title", "total", "quote", "shop");
 

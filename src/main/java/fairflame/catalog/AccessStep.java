@@ -1,5 +1,6 @@
 package fairflame.catalog;
 
+import fairflame.wording.Spoken;
 import java.math.BigDecimal;
 import java.util.Set;
 
@@ -9,7 +10,7 @@ import java.util.Set;
  * @param hours standard hours
  * @param needs ids of steps that it pulls in
  */
-public record AccessStep(String id, String title, BigDecimal hours, Set<String> needs, String source) {
+public record AccessStep(String id, @Spoken String title, BigDecimal hours, Set<String> needs, String source) {
     public AccessStep {
         needs = Set.copyOf(needs);
     }

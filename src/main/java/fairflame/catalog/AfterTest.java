@@ -1,5 +1,7 @@
 package fairflame.catalog;
 
+import fairflame.wording.Spoken;
+
 /**
  * A test after the repair.
  *
@@ -8,4 +10,9 @@ package fairflame.catalog;
  * @param pass the line that has to be met
  * @param plain the same for the customer
  */
-public record AfterTest(String letter, String title, String pass, String plain, String source) {}
+public record AfterTest(
+        String letter,
+        @Spoken String title,
+        @Spoken String pass,
+        @Spoken String plain,
+        String source) {}

@@ -1,5 +1,6 @@
 package fairflame.catalog;
 
+import fairflame.wording.Spoken;
 import java.util.Optional;
 import java.util.Set;
 
@@ -13,7 +14,12 @@ import java.util.Set;
  * @param heaterYears age of the heater from which on it holds
  */
 public record Fact(
-        String id, String words, String check, Set<String> readings, Optional<Integer> heaterYears, String source) {
+        String id,
+        @Spoken String words,
+        String check,
+        Set<String> readings,
+        Optional<Integer> heaterYears,
+        String source) {
     public Fact {
         readings = Set.copyOf(readings);
     }

@@ -1,5 +1,6 @@
 package fairflame.catalog;
 
+import fairflame.wording.Spoken;
 import java.util.Set;
 
 /**
@@ -9,7 +10,8 @@ import java.util.Set;
  * @param never roles of sealants that are wrong on it
  * @param how how it is made, in words
  */
-public record JointKind(String id, String title, Set<String> use, Set<String> never, String how, String source) {
+public record JointKind(
+        String id, @Spoken String title, Set<String> use, Set<String> never, String how, String source) {
     public JointKind {
         use = Set.copyOf(use);
         never = Set.copyOf(never);

@@ -1,5 +1,6 @@
 package fairflame.catalog;
 
+import fairflame.wording.Spoken;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -31,13 +32,13 @@ import org.joda.money.Money;
  */
 public record Jurisdiction(
         String id,
-        String name,
+        @Spoken String name,
         List<String> codes,
         Map<String, PermitNeed> permits,
         Money permitFee,
         boolean permitFeeTaxed,
         Set<Trade> testTap,
-        String gasLicence,
+        @Spoken String gasLicence,
         String gasLicencePattern,
         GasTestRule gasTest,
         TaxRule tax,
@@ -46,7 +47,7 @@ public record Jurisdiction(
         int cancelDays,
         boolean cancelAlways,
         Map<String, String> facts,
-        Map<String, String> notes,
+        @Spoken Map<String, String> notes,
         Set<String> unknown,
         Map<String, String> sources,
         String source) {

@@ -1,6 +1,7 @@
 package fairflame.catalog;
 
 import fairflame.quantity.Resistance;
+import fairflame.wording.Spoken;
 import java.util.List;
 
 /**
@@ -57,7 +58,7 @@ public record PairRule(
      * @param leakChecks ids of the checks that read its leak to the body
      * @param contactChecks ids of the checks that read its closed contact
      */
-    public record Member(String device, String title, List<String> leakChecks, List<String> contactChecks) {
+    public record Member(String device, @Spoken String title, List<String> leakChecks, List<String> contactChecks) {
         public Member {
             leakChecks = List.copyOf(leakChecks);
             contactChecks = List.copyOf(contactChecks);

@@ -1,5 +1,6 @@
 package fairflame.catalog;
 
+import fairflame.wording.Spoken;
 import java.util.Optional;
 import org.joda.money.Money;
 
@@ -23,7 +24,7 @@ public record Part(
         String number,
         String role,
         String size,
-        String description,
+        @Spoken String description,
         boolean consumable,
         String unit,
         Money cost,

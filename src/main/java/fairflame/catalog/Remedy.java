@@ -1,5 +1,6 @@
 package fairflame.catalog;
 
+import fairflame.wording.Spoken;
 import java.util.List;
 
 /**
@@ -9,7 +10,7 @@ import java.util.List;
  * @param ways every way that may be offered; empty when there is nothing to repair
  * @param advice what to tell the customer when there is no way; empty otherwise
  */
-public record Remedy(String cause, List<Way> ways, String advice, String source) {
+public record Remedy(String cause, List<Way> ways, @Spoken String advice, String source) {
     public Remedy {
         ways = List.copyOf(ways);
     }

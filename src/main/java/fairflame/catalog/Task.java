@@ -1,5 +1,6 @@
 package fairflame.catalog;
 
+import fairflame.wording.Spoken;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.HashSet;
@@ -29,8 +30,8 @@ import java.util.Set;
  */
 public record Task(
         String id,
-        String title,
-        String plain,
+        @Spoken String title,
+        @Spoken String plain,
         List<StandardTime> times,
         Set<String> access,
         List<PartNeed> needs,

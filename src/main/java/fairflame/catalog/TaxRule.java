@@ -2,6 +2,7 @@ package fairflame.catalog;
 
 import fairflame.money.Percent;
 import fairflame.money.Rounding;
+import fairflame.wording.Spoken;
 import java.util.List;
 import java.util.Set;
 
@@ -40,5 +41,5 @@ public record TaxRule(
     }
 
     /** One tax authority's share. */
-    public record Layer(String name, Percent rate) {}
+    public record Layer(@Spoken String name, Percent rate) {}
 }

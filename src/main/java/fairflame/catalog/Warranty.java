@@ -1,5 +1,7 @@
 package fairflame.catalog;
 
+import fairflame.wording.Spoken;
+
 /**
  * What the shop promises after a repair.
  *
@@ -9,4 +11,10 @@ package fairflame.catalog;
  * @param labourDays from completion; 0 for none
  * @param words what is and is not covered
  */
-public record Warranty(String key, String title, int partsMonths, int labourDays, String words, String source) {}
+public record Warranty(
+        String key,
+        @Spoken String title,
+        int partsMonths,
+        int labourDays,
+        @Spoken String words,
+        String source) {}

@@ -1,5 +1,6 @@
 package fairflame.catalog;
 
+import fairflame.wording.Spoken;
 import java.util.List;
 import java.util.Set;
 
@@ -16,14 +17,14 @@ import java.util.Set;
  */
 public record Way(
         String id,
-        String title,
-        String plain,
+        @Spoken String title,
+        @Spoken String plain,
         List<String> when,
         Run run,
         List<WayTask> tasks,
-        String leaves,
+        @Spoken String leaves,
         Set<String> notes,
-        String reason) {
+        @Spoken String reason) {
     public Way {
         when = List.copyOf(when);
         tasks = List.copyOf(tasks);

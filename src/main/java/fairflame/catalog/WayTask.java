@@ -1,5 +1,6 @@
 package fairflame.catalog;
 
+import fairflame.wording.Spoken;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -12,7 +13,12 @@ import java.util.List;
  * @param when conditions that all have to hold, else the task is left out
  * @param reason why it is in the scope, one sentence
  */
-public record WayTask(String task, Devices devices, BigDecimal pieces, List<String> when, String reason) {
+public record WayTask(
+        String task,
+        Devices devices,
+        BigDecimal pieces,
+        List<String> when,
+        @Spoken String reason) {
     public WayTask {
         when = List.copyOf(when);
     }

@@ -1,7 +1,6 @@
 package fairflame.command;
 
 import fairflame.visit.AwayPaper;
-import fairflame.visit.Library;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -19,7 +18,10 @@ final class AwayCommand implements Callable<Integer> {
     @Parameters(paramLabel = "QUOTE", description = "number of the quote, such as Q-2026-0001")
     private String number;
 
-    @Option(names = "--language", description = "en or es", defaultValue = Library.ENGLISH)
+    @Option(
+            names = "--language",
+            description = "of headings and labels, en or es; that of the quote when left out",
+            defaultValue = "")
     private String language;
 
     @Mixin

@@ -1,6 +1,7 @@
 package fairflame.command;
 
 import fairflame.visit.Demo;
+import fairflame.wording.Language;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.concurrent.Callable;
@@ -21,6 +22,13 @@ final class DemoCommand implements Callable<Integer> {
             defaultValue = "demo-out")
     private Path out;
 
+    @Option(
+            names = "--language",
+            paramLabel = "CODE",
+            description = "language of the customers, en or es; take a folder of its own for each",
+            defaultValue = "en")
+    private String language;
+
     @Mixin
     private Printing printing;
 
@@ -28,12 +36,13 @@ final class DemoCommand implements Callable<Integer> {
     public Integer call() {
         // The story is told as it happens; for programs it is gathered.
         var story = new ArrayList<String>();
+        var spoken = Language.of(language);
         printing.print(
                 () -> {
-                    new Demo(out, story::add).run();
+                    new Demo(out, spoken, story::add).run();
                     return Printing.object().put("folder", out.toString()).set("story", Printing.texts(story));
                 },
-                terminal -> new Demo(out, line -> {
+                terminal -> new Demo(out, spoken, line -> {
                             terminal.println(line);
                             terminal.flush();
                         })

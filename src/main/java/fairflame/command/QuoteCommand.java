@@ -2,7 +2,11 @@ package fairflame.command;
 
 import fairflame.quote.Quote;
 import fairflame.quote.Why;
+import fairflame.visit.CustomerLanguage;
+import fairflame.visit.Library;
 import fairflame.visit.Offer;
+import fairflame.visit.VisitRecord;
+import fairflame.wording.Language;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -40,13 +44,20 @@ final class QuoteCommand implements Callable<Integer> {
             description = "what was done about a danger, for the stop-work sheet; may be repeated")
     private List<String> done = List.of();
 
+    @Option(
+            names = "--language",
+            paramLabel = "CODE",
+            description =
+                    "language of the customer, en or es, instead of the one in the visit file; kept with the visit")
+    private @Nullable String language;
+
     @Mixin
     private Printing printing;
 
     @Override
     public Integer call() {
         var library = work.shop().library();
-        var visit = work.shop().visit(file, library);
+        var visit = spoken(work.shop().visit(file, library), library);
         try (var workplace = work.open(library)) {
             return new Offer(workplace)
                     .make(visit, done)
@@ -63,6 +74,11 @@ final class QuoteCommand implements Callable<Integer> {
                                 return CommandFace.STOP_WORK;
                             });
         }
+    }
+
+    private VisitRecord spoken(VisitRecord visit, Library library) {
+        var wanted = language;
+        return wanted == null ? visit : CustomerLanguage.of(visit, Language.of(wanted), library);
     }
 
     private void print(Offer.Quoted quoted) {

@@ -3,6 +3,7 @@ package fairflame.diagnosis;
 import fairflame.diagnosis.ReadingVerdict.Verdict;
 import fairflame.quantity.Measure;
 import fairflame.quantity.Unit;
+import fairflame.wording.Wording;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -44,7 +45,7 @@ final class Judging {
                 check.title(),
                 worst,
                 loudest.isEmpty()
-                        ? List.of(check.title() + ": " + reading.value() + ".")
+                        ? List.of(check.title() + ": " + word(reading.value().toString()) + ".")
                         : loudest.stream().map(Said::words).toList(),
                 Optional.ofNullable(rule).flatMap(VerdictRule::low).flatMap(end -> end(end, reading)),
                 Optional.ofNullable(rule).flatMap(VerdictRule::high).flatMap(end -> end(end, reading)),
@@ -64,25 +65,36 @@ final class Judging {
         if (said.isEmpty()) {
             check.remark(reading.value())
                     .map(words -> words.endsWith(".") ? words : words + ".")
+                    .map(wording()::of)
                     .ifPresent(words -> said.add(new Said(Verdict.EDGE, words, check.source())));
         }
         doubts.about(reading).forEach(doubt -> said.add(new Said(Verdict.DOUBTED, doubt.words(), doubt.source())));
         if (reading.value() instanceof Value.NotMeasured) {
             said.add(new Said(
-                    Verdict.DOUBTED, check.title() + " was not measured; that is no good reading.", check.source()));
+                    Verdict.DOUBTED,
+                    wording().of(check.title() + " was not measured; that is no good reading."),
+                    check.source()));
         }
         return said;
     }
 
-    private static Optional<Said> word(Check check, Reading reading) {
+    private Wording wording() {
+        return knowledge.vocabulary().wording();
+    }
+
+    /** What a check gave, as a sentence takes it in. */
+    private String word(String value) {
+        return wording().of(value.replace('-', ' '));
+    }
+
+    private Optional<Said> word(Check check, Reading reading) {
         if (!(check.answer() instanceof Answer.Words words)
                 || words.good().isEmpty()
                 || !(reading.value() instanceof Value.Word said)) {
             return Optional.empty();
         }
         var verdict = words.good().contains(said.word()) ? Verdict.GOOD : Verdict.OUTSIDE;
-        return Optional.of(
-                new Said(verdict, check.title() + ": " + said.word().replace('-', ' ') + ".", check.source()));
+        return Optional.of(new Said(verdict, check.title() + ": " + word(said.word()) + ".", check.source()));
     }
 
     private Optional<Said> said(VerdictRule.Mark mark, Reading reading) {

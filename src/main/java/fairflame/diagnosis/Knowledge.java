@@ -1,5 +1,6 @@
 package fairflame.diagnosis;
 
+import fairflame.wording.Wording;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
@@ -34,7 +35,8 @@ public final class Knowledge {
             "causes-leak.yaml",
             "contradictions.yaml",
             "doubts.yaml",
-            "verdicts.yaml");
+            "verdicts.yaml",
+            "es/texts.yaml");
 
     private final Vocabulary vocabulary;
     private final Rulebook rulebook;
@@ -51,10 +53,23 @@ public final class Knowledge {
      * is refused, naming file, row and field.
      */
     public static Knowledge parse(Map<String, String> files) {
-        return new KnowledgeReader(new KnowledgeFiles(files, refusal -> {
-                    throw refusal;
-                }))
-                .read();
+        return parse(files, Wording.ENGLISH);
+    }
+
+    /** The same with everything that a customer reads in the language of a wording; what it proves is the same. */
+    public static Knowledge parse(Map<String, String> files, Wording wording) {
+        return new KnowledgeReader(whole(files, wording)).read();
+    }
+
+    /** Every text of the files that a customer may come to read, each once. */
+    public static List<String> spoken(Map<String, String> files) {
+        return whole(files, Wording.ENGLISH).spoken();
+    }
+
+    private static KnowledgeFiles whole(Map<String, String> files, Wording wording) {
+        return new KnowledgeFiles(files, wording, refusal -> {
+            throw refusal;
+        });
     }
 
     /** The knowledge that travels inside the program. */

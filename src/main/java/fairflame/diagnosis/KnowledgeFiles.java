@@ -8,8 +8,11 @@ import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import fairflame.Refusal;
+import fairflame.wording.TextFiles;
+import fairflame.wording.Wording;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -43,13 +46,23 @@ final class KnowledgeFiles {
 
     private final Map<String, List<Row>> rows = new TreeMap<>();
     private final Consumer<Refusal> refused;
+    private final Wording wording;
 
     KnowledgeFiles(Map<String, String> files, Consumer<Refusal> refused) {
+        this(files, Wording.ENGLISH, refused);
+    }
+
+    /** The rows with what a customer reads in a language; files of texts in other languages hold no rows. */
+    KnowledgeFiles(Map<String, String> files, Wording wording, Consumer<Refusal> refused) {
         this.refused = refused;
+        this.wording = wording;
         new TreeMap<>(files).forEach((name, text) -> {
+            if (TextFiles.isText(name)) {
+                return;
+            }
             try {
                 var kind = kind(name);
-                rows.computeIfAbsent(kind, any -> new ArrayList<>()).addAll(read(name, text));
+                rows.computeIfAbsent(kind, any -> new ArrayList<>()).addAll(told(kind, read(name, text)));
             } catch (Refusal refusal) {
                 refused.accept(refusal);
             }
@@ -64,8 +77,26 @@ final class KnowledgeFiles {
         return List.copyOf(rows.getOrDefault(kind, List.of()));
     }
 
+    Wording wording() {
+        return wording;
+    }
+
     Consumer<Refusal> refused() {
         return refused;
+    }
+
+    private List<Row> told(String kind, List<Row> read) {
+        return read.stream().map(row -> row.in(wording, kind)).toList();
+    }
+
+    /** Every text that a customer may come to read, each once, in the order of the files. */
+    List<String> spoken() {
+        var heard = new LinkedHashSet<String>();
+        rows.forEach((kind, each) -> each.forEach(row -> row.hear(kind, text -> {
+            heard.add(text);
+            return text;
+        })));
+        return List.copyOf(heard);
     }
 
     private static String kind(String name) {

@@ -28,7 +28,7 @@ final class KnowledgeReader {
         var circumstances = keyed("circumstances", KnowledgeReader::circumstance, Circumstance::id);
         var checks = keyed("checks", row -> check(row, instruments.keySet()), Check::id);
         var gates = files.of("gates").stream().map(row -> row.textOr("id", "")).collect(Collectors.toUnmodifiableSet());
-        var words = new Vocabulary(complaints, checks, instruments, circumstances, gates);
+        var words = new Vocabulary(complaints, checks, instruments, circumstances, gates, files.wording());
         var rules = new RuleReader(words);
         var rulebook = new Rulebook(
                 keyed("gates", rules::gate, Gate::id),

@@ -2,6 +2,7 @@ package fairflame.diagnosis;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import fairflame.Refusal;
+import fairflame.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /** One row of a knowledge file: every field is asked for by name, and what nobody asks for is refused. */
 final class Row {
@@ -26,6 +28,16 @@ final class Row {
     /** File and row, as a message names them. */
     String place() {
         return place;
+    }
+
+    /** The row with what a customer reads in a language. */
+    Row in(Wording wording, String kind) {
+        return wording.isEnglish() ? this : new Row(SpokenFields.in(wording, kind, node), place);
+    }
+
+    /** Hands every text that a customer may come to read to a listener. */
+    void hear(String kind, UnaryOperator<String> listener) {
+        SpokenFields.hear(kind, node, listener);
     }
 
     Row only(String... names) {

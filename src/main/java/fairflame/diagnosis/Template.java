@@ -4,6 +4,7 @@ import fairflame.Refusal;
 import fairflame.gas.Reconciliation;
 import fairflame.quantity.Measure;
 import fairflame.quantity.Unit;
+import fairflame.wording.Wording;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -50,12 +51,12 @@ final class Template {
 
     private static Place place(String inside, Vocabulary vocabulary) {
         if (inside.equals("pipe")) {
-            return new Place.OfPipe();
+            return new Place.OfPipe(vocabulary.wording());
         }
         if (!inside.startsWith("plate.") && !inside.startsWith("computed.") && !inside.contains(" ")) {
-            return new Place.OfReading(RuleText.ref(inside, vocabulary));
+            return new Place.OfReading(RuleText.ref(inside, vocabulary), vocabulary.wording());
         }
-        return new Place.OfTerm(RuleText.term(inside, vocabulary));
+        return new Place.OfTerm(RuleText.term(inside, vocabulary), vocabulary.wording());
     }
 
     /** Checks that must be bound before the sentence can be said. */
@@ -87,7 +88,7 @@ final class Template {
 
         String words(Binding binding);
 
-        record OfReading(CheckRef ref) implements Place {
+        record OfReading(CheckRef ref, Wording wording) implements Place {
             @Override
             public Set<CheckRef> refs() {
                 return Set.of(ref);
@@ -96,11 +97,12 @@ final class Template {
             @Override
             public String words(Binding binding) {
                 var value = binding.reading(ref).value();
-                return value instanceof Value.Word word ? word.word().replace('-', ' ') : value.toString();
+                var said = value instanceof Value.Word word ? word.word().replace('-', ' ') : value.toString();
+                return wording.of(said);
             }
         }
 
-        record OfTerm(Term term) implements Place {
+        record OfTerm(Term term, Wording wording) implements Place {
             @Override
             public Set<CheckRef> refs() {
                 return term.refs();
@@ -108,12 +110,12 @@ final class Template {
 
             @Override
             public String words(Binding binding) {
-                return term.in(binding).map(amount -> printed(amount, binding)).orElse("unknown");
+                return term.in(binding).map(amount -> printed(amount, binding)).orElse(wording.of("unknown"));
             }
 
             private String printed(Amount amount, Binding binding) {
                 if (Double.isInfinite(amount.base())) {
-                    return "open line";
+                    return wording.of("open line");
                 }
                 var typed = term.refs().stream()
                         .map(binding::reading)
@@ -147,7 +149,7 @@ final class Template {
             }
         }
 
-        record OfPipe() implements Place {
+        record OfPipe(Wording wording) implements Place {
             @Override
             public Set<CheckRef> refs() {
                 return Set.of();
@@ -155,7 +157,11 @@ final class Template {
 
             @Override
             public String words(Binding binding) {
-                return binding.facts().file().pipe().map(Reconciliation::words).orElse("the gas line was not computed");
+                return wording.of(binding.facts()
+                        .file()
+                        .pipe()
+                        .map(Reconciliation::words)
+                        .orElse("the gas line was not computed"));
             }
         }
     }

@@ -1,6 +1,7 @@
 package fairflame.diagnosis;
 
 import fairflame.Refusal;
+import fairflame.wording.Wording;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.Map;
@@ -11,13 +12,15 @@ import java.util.TreeSet;
  * The words that case files and rules may use.
  *
  * @param gates ids of the danger gates
+ * @param wording what sentences say for the words that a check gives
  */
 record Vocabulary(
         Map<String, Complaint> complaints,
         Map<String, Check> checks,
         Map<String, Instrument> instruments,
         Map<String, Circumstance> circumstances,
-        Set<String> gates) {
+        Set<String> gates,
+        Wording wording) {
     Check check(String id) {
         return known("check", id, checks);
     }

@@ -63,7 +63,7 @@ final class CompletionBlock {
                 figures.shortest(test.psi()),
                 Integer.toString(test.minutes()),
                 figures.shortest(test.gaugeTopPsi()),
-                test.medium());
+                text.office(test.medium()));
         var witness =
                 test.witness().isBlank() ? text.say(Label.NO_WITNESS) : text.say(Label.WITNESSED_BY, test.witness());
         return Stack.of(

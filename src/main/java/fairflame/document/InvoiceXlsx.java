@@ -61,7 +61,7 @@ public final class InvoiceXlsx {
                 new Template.Page(
                         SheetNames.REASONS,
                         text.say(Label.SHEET_REASONS),
-                        facts(Map.of("reason", ItemFacts.reasons("", invoice.lines())), holds)));
+                        facts(Map.of("reason", ItemFacts.reasons("", invoice.lines(), text)), holds)));
     }
 
     private Facts facts(Map<String, List<Map<String, Value>>> each, Set<String> holds) {

@@ -135,13 +135,13 @@ final class ItemFacts {
     }
 
     /** Why each line costs what it costs: reading, rule, catalog row, standard time, with the source. */
-    static List<Map<String, Value>> reasons(String choice, List<Line> lines) {
+    static List<Map<String, Value>> reasons(String choice, List<Line> lines, PaperText text) {
         return lines.stream()
                 .flatMap(line -> line.basis().stream()
                         .map(basis -> Map.of(
                                 "reason.choice", Value.words(choice),
                                 "reason.line", Value.words(line.id()),
-                                "reason.ground", Value.words(basis.what()),
+                                "reason.ground", Value.words(text.word("grounds", basis.what())),
                                 "reason.words", Value.words(basis.words()),
                                 "reason.source", Value.words(basis.source()))))
                 .toList();

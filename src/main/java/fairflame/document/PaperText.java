@@ -26,6 +26,7 @@ public final class PaperText {
             "tests",
             "methods",
             "units",
+            "grounds",
             "office");
 
     private final Company company;
@@ -48,6 +49,7 @@ public final class PaperText {
                 "tests", layout.named("tests"),
                 "methods", layout.named("methods"),
                 "units", layout.named("units"),
+                "grounds", layout.namedIfThere("grounds"),
                 "office", layout.namedIfThere("office"));
         var scope = scope(terms);
         this.terms = joined(scope, terms.texts("terms"));

@@ -57,7 +57,7 @@ public final class QuoteXlsx {
         for (var choice : quote.choices()) {
             var name = names.of(choice.id());
             pages.add(new Template.Page(SheetNames.CHOICE, name, choice(choice)));
-            reasons.addAll(ItemFacts.reasons(name, choice.lines()));
+            reasons.addAll(ItemFacts.reasons(name, choice.lines(), text));
         }
         var facts = new Facts(once(), Map.of("reason", reasons), Map.of(), conditions());
         pages.add(new Template.Page(SheetNames.REASONS, text.say(Label.SHEET_REASONS), facts));

@@ -5,6 +5,7 @@ import fairflame.gas.Drawing.Anchor;
 import fairflame.gas.Drawing.Ink;
 import fairflame.gas.Sketch.Look;
 import fairflame.gas.Sketch.Style;
+import fairflame.wording.Wording;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -40,9 +41,12 @@ public final class LayoutDrawing {
     private final PipeTree tree;
     private final DrawnPlaces places;
     private final Map<String, String> tooSmall;
-    private final Sketch sketch = new Sketch();
+    private final Wording wording;
+    private final Sketch sketch;
 
-    private LayoutDrawing(GasTables tables, Layout before, Layout layout) {
+    private LayoutDrawing(GasTables tables, Layout before, Layout layout, Wording wording) {
+        this.wording = wording;
+        this.sketch = new Sketch(wording);
         this.tables = tables;
         this.layout = layout;
         this.was = new HashMap<>();
@@ -56,22 +60,33 @@ public final class LayoutDrawing {
 
     /** The layout as it is. */
     public static Drawing of(GasTables tables, Layout layout, String heading) {
-        return new LayoutDrawing(tables, layout, layout).drawing(heading);
+        return of(tables, layout, heading, Wording.ENGLISH);
+    }
+
+    /** The layout as it is, with the words of a language. */
+    public static Drawing of(GasTables tables, Layout layout, String heading, Wording wording) {
+        return new LayoutDrawing(tables, layout, layout, wording).drawing(heading);
     }
 
     /** The layout as it will be; pipe that differs from the layout before is marked as new. */
     public static Drawing after(GasTables tables, Layout before, Layout after, String heading) {
-        return new LayoutDrawing(tables, before, after).drawing(heading);
+        return new LayoutDrawing(tables, before, after, Wording.ENGLISH).drawing(heading);
     }
 
     /** Before above, after below. */
     public static Drawing beforeAndAfter(GasTables tables, Layout before, Plan plan) {
-        var above = of(tables, before, "Before");
-        var below = after(tables, before, plan.after(), "After: " + plan.kind().words());
+        return beforeAndAfter(tables, before, plan, Wording.ENGLISH);
+    }
+
+    /** Before above, after below, with the words of a language. */
+    public static Drawing beforeAndAfter(GasTables tables, Layout before, Plan plan, Wording wording) {
+        var above = of(tables, before, "Before", wording);
+        var below = new LayoutDrawing(tables, before, plan.after(), wording)
+                .drawing("After: " + plan.kind().words());
         var shapes = new ArrayList<>(above.shapes());
         shapes.addAll(below.moved(0, above.height()).shapes());
         return new Drawing(
-                "Gas piping before and after: " + plan.kind().words(),
+                wording.of("Gas piping before and after: " + plan.kind().words()),
                 Math.max(above.width(), below.width()),
                 above.height() + below.height(),
                 shapes);
@@ -88,7 +103,7 @@ public final class LayoutDrawing {
         var width = MARGIN * 2 + SOURCE + places.lastColumn() * COLUMN + STUB + APPLIANCE;
         var height = HEAD + places.rows() * ROW + FOOT;
         sketch.legend(MARGIN, height - 22);
-        return new Drawing(heading + ": gas piping of " + layout.site(), width, height, sketch.shapes());
+        return new Drawing(wording.of(heading + ": gas piping of " + layout.site()), width, height, sketch.shapes());
     }
 
     /** Segments that are too small, and what they need. Piping that cannot be sized is drawn without marks. */

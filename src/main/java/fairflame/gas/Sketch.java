@@ -4,6 +4,7 @@ import fairflame.gas.Drawing.Anchor;
 import fairflame.gas.Drawing.Ink;
 import fairflame.gas.Drawing.Words;
 import fairflame.quantity.Pressure;
+import fairflame.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +15,11 @@ final class Sketch {
     private static final double BAR = 28;
 
     private final List<Drawing.Shape> shapes = new ArrayList<>();
+    private final Wording wording;
+
+    Sketch(Wording wording) {
+        this.wording = wording;
+    }
 
     List<Drawing.Shape> shapes() {
         return shapes;
@@ -69,7 +75,7 @@ final class Sketch {
     }
 
     void words(double x, double y, Anchor anchor, Style style, String text) {
-        shapes.add(new Words(x, y, anchor, style.size, style.bold, style.ink, text));
+        shapes.add(new Words(x, y, anchor, style.size, style.bold, style.ink, wording.of(text)));
     }
 
     void words(double x, double y, Style style, String text) {
@@ -141,7 +147,7 @@ final class Sketch {
 
     private double sample(double x, double y, Look look, String text) {
         pipe(x, x + 40, y, look);
-        var words = new Words(x + 48, y + 4, Anchor.START, 11, false, Ink.SLATE, text);
+        var words = new Words(x + 48, y + 4, Anchor.START, 11, false, Ink.SLATE, wording.of(text));
         shapes.add(words);
         return x + 48 + words.about() + 20;
     }

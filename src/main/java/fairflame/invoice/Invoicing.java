@@ -7,6 +7,7 @@ import fairflame.quote.Cautions;
 import fairflame.quote.Line;
 import fairflame.quote.TemplateText;
 import fairflame.quote.Totals;
+import fairflame.wording.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,10 +23,17 @@ import java.util.stream.Collectors;
 public final class Invoicing {
     private final Agreed agreed;
     private final Cautions cautions;
+    private final Wording wording;
 
     public Invoicing(Agreed agreed, Cautions cautions) {
+        this(agreed, cautions, Wording.ENGLISH);
+    }
+
+    /** Bills in the language that was agreed in. */
+    public Invoicing(Agreed agreed, Cautions cautions, Wording wording) {
         this.agreed = agreed;
         this.cautions = cautions;
+        this.wording = wording;
     }
 
     /**
@@ -144,7 +152,7 @@ public final class Invoicing {
         if (missing.isEmpty()) {
             return List.of();
         }
-        var reason = String.join(" ", missing);
+        var reason = missing.stream().map(wording::of).collect(Collectors.joining(" "));
         return cautions.notCleared().stream()
                 .map(sentence -> TemplateText.fill(sentence, Map.of("reason", reason)))
                 .toList();

@@ -1,5 +1,7 @@
 package fairflame.quote;
 
+import fairflame.wording.Spoken;
+
 /**
  * One link of the chain that answers "why this number?".
  *
@@ -7,4 +9,4 @@ package fairflame.quote;
  * @param words the ground itself with its figures
  * @param source where it comes from
  */
-public record Basis(String what, String words, String source) {}
+public record Basis(String what, @Spoken String words, String source) {}

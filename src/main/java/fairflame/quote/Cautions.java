@@ -1,6 +1,7 @@
 package fairflame.quote;
 
 import fairflame.Refusal;
+import fairflame.wording.Spoken;
 import java.util.List;
 import java.util.Set;
 
@@ -9,7 +10,7 @@ import java.util.Set;
  *
  * @param notCleared sentences of an invoice whose work may not be called complete; {@code {reason}} is filled in
  */
-public record Cautions(StopWork stopWork, List<String> notCleared) {
+public record Cautions(StopWork stopWork, @Spoken List<String> notCleared) {
     public Cautions {
         notCleared = List.copyOf(notCleared);
         notCleared.forEach(sentence -> TemplateText.check(sentence, Set.of("reason")));
@@ -27,7 +28,11 @@ public record Cautions(StopWork stopWork, List<String> notCleared) {
      * @param receipt words beside the signature
      * @param always sentences on every sheet
      */
-    public record StopWork(String headline, String receipt, List<String> always, List<Advice> advice) {
+    public record StopWork(
+            @Spoken String headline,
+            @Spoken String receipt,
+            @Spoken List<String> always,
+            List<Advice> advice) {
         public StopWork {
             always = List.copyOf(always);
             advice = List.copyOf(advice);
@@ -39,7 +44,7 @@ public record Cautions(StopWork stopWork, List<String> notCleared) {
     }
 
     /** What to do now when one of these gates is open. */
-    public record Advice(Set<String> gates, List<String> say, String source) {
+    public record Advice(Set<String> gates, @Spoken List<String> say, String source) {
         public Advice {
             gates = Set.copyOf(gates);
             say = List.copyOf(say);

@@ -2,6 +2,7 @@ package fairflame.quote;
 
 import fairflame.Refusal;
 import fairflame.money.Amounts;
+import fairflame.wording.Spoken;
 import java.math.BigDecimal;
 import java.util.List;
 import org.joda.money.Money;
@@ -18,10 +19,10 @@ import org.joda.money.Money;
  */
 public record Choice(
         String id,
-        String title,
-        String plain,
+        @Spoken String title,
+        @Spoken String plain,
         boolean suggested,
-        String leavesUnfixed,
+        @Spoken String leavesUnfixed,
         List<Work> work,
         Duties duties,
         BigDecimal hours,
@@ -30,7 +31,7 @@ public record Choice(
         Money deposit,
         List<String> tests,
         List<Note> notes,
-        List<String> arithmetic) {
+        @Spoken List<String> arithmetic) {
     public Choice {
         work = List.copyOf(work);
         lines = List.copyOf(lines);

@@ -1,5 +1,6 @@
 package fairflame.quote;
 
+import fairflame.wording.Spoken;
 import java.util.List;
 
 /**
@@ -13,11 +14,11 @@ import java.util.List;
  * @param gauges pictures of measured against allowed
  */
 public record FindingSheet(
-        String headline,
-        List<String> causes,
-        List<String> supports,
-        List<String> ruledOut,
-        List<String> unknown,
+        @Spoken String headline,
+        @Spoken List<String> causes,
+        @Spoken List<String> supports,
+        @Spoken List<String> ruledOut,
+        @Spoken List<String> unknown,
         List<Gauge> gauges) {
     public FindingSheet {
         causes = List.copyOf(causes);

@@ -1,5 +1,6 @@
 package fairflame.quote;
 
+import fairflame.wording.Spoken;
 import java.math.BigDecimal;
 import java.util.Optional;
 
@@ -16,14 +17,14 @@ import java.util.Optional;
  * @param words the verdict in plain words
  */
 public record Gauge(
-        String title,
+        @Spoken String title,
         String unit,
         Optional<BigDecimal> resting,
         BigDecimal lowest,
         Optional<BigDecimal> allowedLow,
         Optional<BigDecimal> allowedHigh,
         Verdict verdict,
-        String words) {
+        @Spoken String words) {
     /** Told by word and shape, never by colour alone. */
     public enum Verdict {
         GOOD,

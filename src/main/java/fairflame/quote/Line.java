@@ -1,5 +1,6 @@
 package fairflame.quote;
 
+import fairflame.wording.Spoken;
 import java.math.BigDecimal;
 import java.util.List;
 import org.joda.money.Money;
@@ -18,7 +19,7 @@ public record Line(
         String id,
         LineKind kind,
         String item,
-        String description,
+        @Spoken String description,
         BigDecimal quantity,
         String unit,
         Money unitPrice,

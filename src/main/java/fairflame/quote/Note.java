@@ -1,5 +1,7 @@
 package fairflame.quote;
 
+import fairflame.wording.Spoken;
+
 /**
  * A printed note.
  *
@@ -8,4 +10,4 @@ package fairflame.quote;
  * @param boxed true for permit and licensed work: stands in the box above the total
  * @param because which task, rule or unknown made it print
  */
-public record Note(String rule, String text, boolean boxed, String because) {}
+public record Note(String rule, @Spoken String text, boolean boxed, String because) {}

@@ -1,6 +1,7 @@
 package fairflame.quote;
 
 import fairflame.Refusal;
+import fairflame.wording.Spoken;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,7 +14,12 @@ import java.util.Set;
  * @param when any one of these lets it print
  * @param text with words in braces, see {@link #WORDS}
  */
-public record NoteRule(String id, boolean boxed, List<NoteCondition> when, String text, String source) {
+public record NoteRule(
+        String id,
+        boolean boxed,
+        List<NoteCondition> when,
+        @Spoken String text,
+        String source) {
     /** Words that are filled in. */
     public static final Set<String> WORDS = Set.of("place", "fee", "licence", "fitter", "days", "shop");
 

@@ -1,6 +1,8 @@
 package fairflame.quote;
 
 import fairflame.Refusal;
+import fairflame.wording.Language;
+import fairflame.wording.Spoken;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -24,6 +26,7 @@ import org.joda.money.CurrencyUnit;
  * @param notes notes that every choice prints, the boxed ones first; {@link #notes(Choice)} gives all that apply
  * @param terms printed terms
  * @param madeFrom names and versions of catalog, knowledge, templates and profile
+ * @param language code of the language that it is written in and that its customer consents in, such as {@code es}
  */
 public record Quote(
         String number,
@@ -44,14 +47,65 @@ public record Quote(
         List<Choice> choices,
         List<Note> notes,
         List<String> terms,
-        List<String> assumed,
-        List<String> madeFrom) {
+        @Spoken List<String> assumed,
+        List<String> madeFrom,
+        @Usually(Quote.USUAL_LANGUAGE) String language) {
+    /** The language of a quote that names none: those made before quotes named it are in English. */
+    static final String USUAL_LANGUAGE = "en";
+
     public Quote {
+        Language.of(language);
         choices = List.copyOf(choices);
         notes = List.copyOf(notes);
         terms = List.copyOf(terms);
         assumed = List.copyOf(assumed);
         madeFrom = List.copyOf(madeFrom);
+    }
+
+    /** A quote in English. */
+    public Quote(
+            String number,
+            int revision,
+            String visit,
+            boolean repair,
+            LocalDate made,
+            LocalDate validUntil,
+            CurrencyUnit currency,
+            Party seller,
+            String sellerLicence,
+            Party customer,
+            Party site,
+            String heater,
+            String place,
+            PlaceRules rules,
+            FindingSheet finding,
+            List<Choice> choices,
+            List<Note> notes,
+            List<String> terms,
+            List<String> assumed,
+            List<String> madeFrom) {
+        this(
+                number,
+                revision,
+                visit,
+                repair,
+                made,
+                validUntil,
+                currency,
+                seller,
+                sellerLicence,
+                customer,
+                site,
+                heater,
+                place,
+                rules,
+                finding,
+                choices,
+                notes,
+                terms,
+                assumed,
+                madeFrom,
+                USUAL_LANGUAGE);
     }
 
     /** The same with further decision arithmetic beside each choice. */
@@ -82,7 +136,8 @@ public record Quote(
                 notes,
                 terms,
                 assumed,
-                madeFrom);
+                madeFrom,
+                language);
     }
 
     /** All notes that apply when this choice is taken, the boxed ones first. */

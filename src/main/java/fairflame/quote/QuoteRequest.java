@@ -2,6 +2,7 @@ package fairflame.quote;
 
 import fairflame.catalog.Jurisdiction;
 import fairflame.diagnosis.Release;
+import fairflame.wording.Wording;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -47,8 +48,19 @@ public record QuoteRequest(
      *
      * @param madeFrom names and versions of catalog, knowledge, templates and profile
      * @param pricesUntil last day on which the price list holds; empty when it has none
+     * @param wording the language of the paper; notes, terms, finding and plan are handed in with its words already
      */
-    public record Paper(NoteBook notes, List<String> terms, List<String> madeFrom, Optional<LocalDate> pricesUntil) {
+    public record Paper(
+            NoteBook notes,
+            List<String> terms,
+            List<String> madeFrom,
+            Optional<LocalDate> pricesUntil,
+            Wording wording) {
+        /** A paper in English. */
+        public Paper(NoteBook notes, List<String> terms, List<String> madeFrom, Optional<LocalDate> pricesUntil) {
+            this(notes, terms, madeFrom, pricesUntil, Wording.ENGLISH);
+        }
+
         public Paper {
             terms = List.copyOf(terms);
             madeFrom = List.copyOf(madeFrom);

@@ -142,7 +142,8 @@ public final class Quoting {
                 shared,
                 request.paper().terms(),
                 Assumptions.of(request.place()),
-                request.paper().madeFrom());
+                request.paper().madeFrom(),
+                request.paper().wording().language().code());
     }
 
     /** Notes that every choice prints stand once on the quote; the others stay with their choice. */
@@ -186,6 +187,7 @@ public final class Quoting {
                         .orElse("name and licence number are given to you before the work starts"));
         words.put("days", String.valueOf(place.cancelDays()));
         words.put("shop", request.people().seller().name());
+        words.replaceAll((name, word) -> request.paper().wording().of(word));
         return words;
     }
 

@@ -1,5 +1,6 @@
 package fairflame.quote;
 
+import fairflame.wording.Spoken;
 import java.time.OffsetDateTime;
 import java.util.List;
 
@@ -22,11 +23,11 @@ public record StopWorkSheet(
         Party customer,
         Party site,
         String heater,
-        String headline,
+        @Spoken String headline,
         List<Danger> dangers,
-        List<String> done,
-        List<String> always,
-        String receipt) {
+        @Spoken List<String> done,
+        @Spoken List<String> always,
+        @Spoken String receipt) {
     public StopWorkSheet {
         dangers = List.copyOf(dangers);
         done = List.copyOf(done);
@@ -40,7 +41,11 @@ public record StopWorkSheet(
      * @param found what was found or read
      * @param advice what to do now, a sentence each
      */
-    public record Danger(String gate, String title, String found, List<String> advice) {
+    public record Danger(
+            String gate,
+            @Spoken String title,
+            @Spoken String found,
+            @Spoken List<String> advice) {
         public Danger {
             advice = List.copyOf(advice);
         }

@@ -1,6 +1,7 @@
 package fairflame.quote;
 
 import fairflame.catalog.Trade;
+import fairflame.wording.Spoken;
 import java.util.Set;
 
 /**
@@ -13,7 +14,13 @@ import java.util.Set;
  * @param reason why it is in the choice, one sentence
  * @param trades who has to do it in this place
  */
-public record Work(String task, String title, String plain, String cause, String reason, Set<Trade> trades) {
+public record Work(
+        String task,
+        @Spoken String title,
+        @Spoken String plain,
+        String cause,
+        @Spoken String reason,
+        Set<Trade> trades) {
     public Work {
         trades = Set.copyOf(trades);
     }

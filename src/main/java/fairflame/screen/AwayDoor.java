@@ -17,7 +17,7 @@ final class AwayDoor implements AwayWork {
 
     @Override
     public Sent write(String quote, String language) {
-        var written = new AwayPaper(workplace, language).write(quote);
+        var written = new AwayPaper(workplace, "").write(quote);
         return new Sent(written.paper(), written.mail());
     }
 

@@ -31,18 +31,18 @@ final class CopyDoor implements CopyWork {
 
     @Override
     public Path paper(SignedRevision signed, String language, Path folder) {
-        var place = new CustomerCopy(workplace, signed, language).paper(folder);
+        var place = new CustomerCopy(workplace, signed).paper(folder);
         drafts.remember(FOLDER, folder.toString());
         return place;
     }
 
     @Override
     public Path mail(SignedRevision signed, String language) {
-        return new CustomerCopy(workplace, signed, language).mail();
+        return new CustomerCopy(workplace, signed).mail();
     }
 
     @Override
     public String print(SignedRevision signed, String language) {
-        return new CustomerCopy(workplace, signed, language).print();
+        return new CustomerCopy(workplace, signed).print();
     }
 }

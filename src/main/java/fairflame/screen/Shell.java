@@ -214,17 +214,14 @@ public final class Shell extends StackPane {
         model.bench().get().ifPresent(bench -> {
             try {
                 var quote = model.work().offer(bench.draft());
-                var page = new HandoverModel(
-                        model.work(),
-                        quote,
-                        bench.draft().get("technician"),
-                        model.language().get());
+                var page = new HandoverModel(model.work(), quote, bench.draft().get("technician"), quote.language());
+                var customers = Words.in(quote.language());
                 closeView.run();
                 closeView = () -> {};
                 withCustomer = true;
                 var holder = new StackPane();
                 veil = new Veil(holder);
-                holder.getChildren().add(new HandoverView(page, words, look.em(), veil, signed -> {}, this::show));
+                holder.getChildren().add(new HandoverView(page, customers, look.em(), veil, signed -> {}, this::show));
                 getChildren().setAll(veil);
             } catch (Refusal refusal) {
                 say(String.valueOf(refusal.getMessage()));

@@ -1,6 +1,7 @@
 package fairflame.visit;
 
 import fairflame.Refusal;
+import fairflame.agreement.ConsentText;
 import fairflame.agreement.SignedRevision;
 import fairflame.agreement.Signing;
 import fairflame.agreement.SigningAct;
@@ -37,15 +38,20 @@ public final class Agreeing {
         var sentences = new LinkedHashMap<String, String>();
         for (Choice choice : quote.choices()) {
             if (!choice.id().equals(taken)) {
-                sentences.put(choice.id(), workplace.library().consent().decline(quote, choice));
+                sentences.put(choice.id(), words(quote).decline(quote, choice));
             }
         }
         return sentences;
     }
 
+    /** The words of consent in the language that the quote is written in, and in no other. */
+    private ConsentText words(Quote quote) {
+        return workplace.library().in(quote).consent();
+    }
+
     /** What the customer agrees to by signing for a choice: to be shown before the act. */
     public List<String> consent(Quote quote, String choice) {
-        var words = workplace.library().consent();
+        var words = words(quote);
         return List.of(words.authorise(quote, quote.choice(choice)), words.electronic(quote));
     }
 
@@ -56,7 +62,6 @@ public final class Agreeing {
 
     /** The same, with something more to store in that step or not at all. */
     Result sign(String number, String choice, SigningAct act, Consumer<Records> more) {
-        var signing = new Signing(workplace.library().consent());
         var signed = workplace.store().inTransaction(workplace.by(), records -> {
             var quote = records.quotes()
                     .latest(number)
@@ -65,7 +70,7 @@ public final class Agreeing {
                     quote.revision(),
                     records.agreements().find(number, quote.revision()).isPresent(),
                     records.chain().last());
-            var sealed = signing.sign(quote, choice, act, standing);
+            var sealed = new Signing(words(quote)).sign(quote, choice, act, standing);
             records.agreements().add(sealed);
             more.accept(records);
             VisitStates.move(records, quote.visit(), State.SIGNED);

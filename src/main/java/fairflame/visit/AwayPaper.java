@@ -24,6 +24,11 @@ public final class AwayPaper {
     private final Workplace workplace;
     private final String language;
 
+    /**
+     * The papers of a shop.
+     *
+     * @param language of headings and labels; empty for that of the quote, in which its words and promises always are
+     */
     public AwayPaper(Workplace workplace, String language) {
         this.workplace = workplace;
         this.language = language;
@@ -74,7 +79,8 @@ public final class AwayPaper {
     private Attachment kept(Quote quote) {
         for (int count = 1; ; count++) {
             var name = quote.number() + "-r" + quote.revision() + "-away-" + count + ".pdf";
-            var bytes = new Papers(workplace, PageFormat.LETTER, language).away(quote, sheet(quote, name));
+            var bytes = new Papers(workplace, PageFormat.LETTER)
+                    .away(quote, sheet(quote, name), language.isEmpty() ? quote.language() : language);
             var file = new Attachment(quote.visit(), name, bytes);
             var before =
                     workplace.store().reading(records -> records.attachments().find(quote.visit(), name));

@@ -7,7 +7,6 @@ import fairflame.invoice.Completion;
 import fairflame.invoice.Deposits;
 import fairflame.invoice.Invoice;
 import fairflame.invoice.InvoiceNumber;
-import fairflame.invoice.Invoicing;
 import fairflame.invoice.Issue;
 import fairflame.invoice.Payment;
 import fairflame.store.Receipt;
@@ -68,7 +67,7 @@ public final class Billing {
                         workplace.today(),
                         terms.supplied(),
                         workplace.today().plusDays(terms.dueDays()));
-                var invoicing = new Invoicing(agreed, workplace.library().cautions());
+                var invoicing = workplace.library().invoicing(agreed);
                 return terms.complete()
                         ? invoicing.complete(issue, known, earlier)
                         : invoicing.rest(issue, known, earlier);

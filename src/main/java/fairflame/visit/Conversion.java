@@ -1,6 +1,7 @@
 package fairflame.visit;
 
 import fairflame.Refusal;
+import fairflame.agreement.Agreed;
 import fairflame.agreement.Change;
 import fairflame.agreement.ChangeDraft;
 import fairflame.agreement.ChangeOrder;
@@ -10,7 +11,6 @@ import fairflame.invoice.Completion;
 import fairflame.invoice.Crediting;
 import fairflame.invoice.Invoice;
 import fairflame.invoice.InvoiceNumber;
-import fairflame.invoice.Invoicing;
 import fairflame.invoice.Issue;
 import fairflame.invoice.actual.ActualWork;
 import fairflame.store.Records;
@@ -58,7 +58,9 @@ public final class Conversion {
                     .issue(
                             INVOICES,
                             workplace.today().getYear(),
-                            each -> new Invoicing(agreed, workplace.library().cautions())
+                            each -> workplace
+                                    .library()
+                                    .invoicing(agreed)
                                     .part(issue(each, terms), completion, earlier, done))
                     .number();
         });
@@ -103,25 +105,25 @@ public final class Conversion {
 
     /** What the customer would sign for. Nothing is stored. */
     public ChangeDraft draft(String quote, Change change) {
-        return workplace.store().reading(records -> changing().draft(Signed.of(records, quote), change));
+        return workplace.store().reading(records -> {
+            var agreed = Signed.of(records, quote);
+            return changing(agreed).draft(agreed, change);
+        });
     }
 
     /** Signs, seals and stores a change. */
     public ChangeOrder sign(String quote, Change change, SigningAct act) {
         return workplace.store().inTransaction(workplace.by(), records -> {
             var agreed = Signed.of(records, quote);
-            var order = changing()
-                    .sign(
-                            agreed,
-                            changing().draft(agreed, change),
-                            act,
-                            records.chain().last());
+            var changing = changing(agreed);
+            var order = changing.sign(
+                    agreed, changing.draft(agreed, change), act, records.chain().last());
             records.changeOrders().add(order);
             return order;
         });
     }
 
-    private Changing changing() {
-        return new Changing(workplace.library().consent());
+    private Changing changing(Agreed agreed) {
+        return new Changing(workplace.library().in(agreed.signed().quote()).consent());
     }
 }

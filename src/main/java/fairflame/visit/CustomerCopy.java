@@ -15,12 +15,10 @@ import java.util.Optional;
 public final class CustomerCopy {
     private final Workplace workplace;
     private final SignedRevision signed;
-    private final String language;
 
-    public CustomerCopy(Workplace workplace, SignedRevision signed, String language) {
+    public CustomerCopy(Workplace workplace, SignedRevision signed) {
         this.workplace = workplace;
         this.signed = signed;
-        this.language = language;
     }
 
     /** Writes the paper into a folder, made when it is not there, and gives its place. */
@@ -50,7 +48,10 @@ public final class CustomerCopy {
 
     private byte[] pdf() {
         return QuotePdf.write(
-                signed.quote(), Optional.of(signed), workplace.library().paper(language), PageFormat.LETTER);
+                signed.quote(),
+                Optional.of(signed),
+                workplace.library().paper(signed.quote().language()),
+                PageFormat.LETTER);
     }
 
     private byte[] message() {

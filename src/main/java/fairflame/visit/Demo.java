@@ -7,6 +7,7 @@ import fairflame.money.Amounts;
 import fairflame.quote.Choice;
 import fairflame.quote.Quote;
 import fairflame.store.Folder;
+import fairflame.wording.Language;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -30,15 +31,23 @@ public final class Demo {
     private final Map<String, String> files = Folder.shipped("fairflame/demo");
     private final Library library = Library.load(Sources.samples());
     private final Path folder;
+    private final Language language;
     private final Consumer<String> tell;
+
+    /** A run of the demo with customers who read English. */
+    public Demo(Path folder, Consumer<String> tell) {
+        this(folder, Language.ENGLISH, tell);
+    }
 
     /**
      * A run of the demo.
      *
+     * @param language that the customers read; the story itself is told in English
      * @param tell takes the story, line by line
      */
-    public Demo(Path folder, Consumer<String> tell) {
+    public Demo(Path folder, Language language, Consumer<String> tell) {
         this.folder = folder;
+        this.language = language;
         this.tell = tell;
     }
 
@@ -258,11 +267,12 @@ public final class Demo {
     }
 
     private VisitRecord visit(String file) {
-        return library.visits().read(text(file));
+        return CustomerLanguage.of(library.visits().read(text(file)), language, library);
     }
 
     private String text(String file) {
-        var text = files.get(file);
+        // What people type into a record stays as typed, so each language has a record of its own.
+        var text = files.getOrDefault(language.code() + "/" + file, files.get(file));
         if (text == null) {
             throw new IllegalStateException("the program lacks its own file " + file);
         }

@@ -36,6 +36,11 @@ public record Examination(
                 Diagnosis.of(library.knowledge(), file));
     }
 
+    /** The same visit judged by the same library in another language. */
+    Examination in(Library told) {
+        return of(visit, told);
+    }
+
     private static Layout layout(String json, Library library) {
         try {
             return new LayoutReader(library.tables()).read(json);

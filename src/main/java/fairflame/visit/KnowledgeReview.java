@@ -3,6 +3,7 @@ package fairflame.visit;
 import fairflame.catalog.Task;
 import fairflame.diagnosis.KnowledgeCheck;
 import fairflame.repair.BookCheck;
+import fairflame.wording.Language;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -14,10 +15,14 @@ import java.util.stream.Collectors;
  * @param causes how many the knowledge has
  * @param repairs tasks that the shop has
  * @param problems a sentence each; none when all holds together
+ * @param withoutSpanish texts of knowledge, catalog and templates that a customer who reads Spanish would read in English;
+ *     no problem for a shop without such customers
  */
-public record KnowledgeReview(int checks, int causes, int repairs, List<String> problems) {
+public record KnowledgeReview(
+        int checks, int causes, int repairs, List<String> problems, List<String> withoutSpanish) {
     public KnowledgeReview {
         problems = List.copyOf(problems);
+        withoutSpanish = List.copyOf(withoutSpanish);
     }
 
     /** Reviews the knowledge by itself, then held against the shop's repair book. */
@@ -31,6 +36,7 @@ public record KnowledgeReview(int checks, int causes, int repairs, List<String> 
                 library.knowledge().checks().size(),
                 library.knowledge().causes().size(),
                 shop.tasks().size(),
-                problems);
+                problems,
+                TranslationReview.missing(library, Language.SPANISH));
     }
 }

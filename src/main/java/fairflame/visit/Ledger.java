@@ -15,8 +15,9 @@ import fairflame.invoice.books.Chart;
 import fairflame.invoice.books.Entry;
 import fairflame.invoice.report.ShopReport;
 import fairflame.invoice.report.TimeComparison;
-import fairflame.quote.Party;
+import fairflame.quote.Quote;
 import fairflame.store.Records;
+import fairflame.wording.Told;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
@@ -50,26 +51,27 @@ public final class Ledger {
                 .reading(records -> Ageing.of(workplace.today(), currency(), Accounts.all(records, currency())));
     }
 
-    /** The statement of a customer, by name as it stands on the quotes; its PDF in the folder. */
+    /** The statement of a customer, by name as it stands on the quotes, in the language of the latest one; its PDF too. */
     public Written<Statement> statement(String customer, Statement.Span span) {
         return workplace.store().reading(records -> {
-            var party = party(records, customer);
+            var quote = latest(records, customer);
             var accounts = Accounts.ofCustomer(records, currency(), customer);
-            var statement = Statement.of(party, currency(), accounts, span);
+            var told = workplace.library().in(quote);
+            var statement = Told.in(told.wording(), Statement.of(quote.customer(), currency(), accounts, span));
             var ageing = Ageing.of(span.to(), currency(), accounts);
             var name = "statement-" + customer.replaceAll("[^A-Za-z0-9]+", "-") + "-" + span.to() + ".pdf";
-            var text = workplace.library().paper(Library.ENGLISH);
-            workplace.folder().write(Map.of(name, StatementPdf.write(statement, ageing, text, PageFormat.LETTER)));
+            workplace
+                    .folder()
+                    .write(Map.of(name, StatementPdf.write(statement, ageing, told.paper(), PageFormat.LETTER)));
             return new Written<>(statement, List.of(name));
         });
     }
 
-    private static Party party(Records records, String customer) {
+    private static Quote latest(Records records, String customer) {
         return records.quotes().rows().stream()
                 .filter(row -> row.customer().equals(customer))
                 .findFirst()
                 .flatMap(row -> records.quotes().latest(row.number()))
-                .map(quote -> quote.customer())
                 .orElseThrow(() -> Refusal.unknown("customer", customer, "the name on a quote in this folder"));
     }
 

@@ -1,6 +1,7 @@
 package fairflame.visit;
 
 import fairflame.Refusal;
+import fairflame.agreement.Agreed;
 import fairflame.agreement.ConsentText;
 import fairflame.catalog.Shop;
 import fairflame.catalog.ShopFiles;
@@ -8,10 +9,15 @@ import fairflame.diagnosis.Knowledge;
 import fairflame.document.PaperText;
 import fairflame.document.SheetTemplates;
 import fairflame.gas.GasTables;
+import fairflame.invoice.Invoicing;
 import fairflame.invoice.books.Chart;
 import fairflame.quote.Cautions;
 import fairflame.quote.NoteBook;
+import fairflame.quote.Quote;
 import fairflame.store.Folder;
+import fairflame.wording.Language;
+import fairflame.wording.Told;
+import fairflame.wording.Wording;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -30,6 +36,8 @@ import java.util.function.Supplier;
  * @param accounts the shop's chart of accounts, text of {@code accounts.csv}
  * @param templates texts of the printed words by file name, for every language
  * @param spreadsheets layout of quote and invoice as spreadsheets
+ * @param translations what the files say in other languages
+ * @param wording the language that everything here speaks
  * @param versions names and digests of catalog, knowledge and templates, kept in every quote
  */
 public record Library(
@@ -42,7 +50,9 @@ public record Library(
         String accounts,
         Map<String, String> templates,
         SheetTemplates spreadsheets,
-        List<String> versions) {
+        List<String> versions,
+        Translations translations,
+        Wording wording) {
     /** The language that papers are written in unless the customer wants another. */
     public static final String ENGLISH = "en";
 
@@ -70,7 +80,49 @@ public record Library(
                 List.of(
                         "catalog: " + shop.version() + ", " + digest(catalog),
                         "knowledge: " + digest(knowledgeFiles),
-                        "templates: " + digest(templates)));
+                        "templates: " + digest(templates)),
+                new Translations(List.of(catalog, templates), knowledgeFiles),
+                Wording.ENGLISH);
+    }
+
+    /**
+     * The same library with everything that a customer reads in a language: an examination, a quote or a sheet made with it
+     * is written in that language, with the same facts and cents.
+     */
+    public Library in(Language language) {
+        if (language == wording.language()) {
+            return this;
+        }
+        var words = translations.wording(language);
+        return new Library(
+                translations.knowledge(language),
+                translations.shop(shop, language),
+                tables,
+                Told.in(words, notes),
+                Told.in(words, cautions),
+                Told.in(words, consent),
+                accounts,
+                templates,
+                spreadsheets,
+                versions,
+                translations,
+                words);
+    }
+
+    /** The same library in the language that a quote was made in. */
+    Library in(Quote quote) {
+        return in(Language.of(quote.language()));
+    }
+
+    /** Bills what was agreed on, in the language that it was agreed on in. */
+    Invoicing invoicing(Agreed agreed) {
+        var told = in(agreed.signed().quote());
+        return new Invoicing(agreed, told.cautions(), told.wording());
+    }
+
+    /** The printed words in the language of this library. */
+    public PaperText paper() {
+        return paper(wording.language().code());
     }
 
     /** The same library with another state of the shop's catalog, and what that state is called. */
@@ -78,7 +130,18 @@ public record Library(
         var named = new ArrayList<>(versions);
         named.add(state);
         return new Library(
-                knowledge, other, tables, notes, cautions, consent, accounts, templates, spreadsheets, named);
+                knowledge,
+                other,
+                tables,
+                notes,
+                cautions,
+                consent,
+                accounts,
+                templates,
+                spreadsheets,
+                named,
+                translations,
+                wording);
     }
 
     /** The printed words in a language. */

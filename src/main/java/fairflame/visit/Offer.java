@@ -62,7 +62,7 @@ public final class Offer {
                         danger -> {
                             var sheet = Stopped.sheet(examined, danger, workplace.library(), workplace.now(), done);
                             keep(visit, State.STOPPED);
-                            return new Halted(examined, sheet, new Papers(workplace).stopWork(sheet));
+                            return new Halted(examined, sheet, new Papers(workplace).stopWork(sheet, visit.language()));
                         });
     }
 

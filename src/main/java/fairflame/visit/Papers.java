@@ -17,6 +17,7 @@ import fairflame.invoice.Invoice;
 import fairflame.quote.Quote;
 import fairflame.quote.StopWorkSheet;
 import fairflame.store.StoredVisit;
+import fairflame.wording.Language;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,16 +27,14 @@ import java.util.Optional;
 final class Papers {
     private final Workplace workplace;
     private final PageFormat format;
-    private final String language;
 
     Papers(Workplace workplace) {
-        this(workplace, PageFormat.LETTER, Library.ENGLISH);
+        this(workplace, PageFormat.LETTER);
     }
 
-    Papers(Workplace workplace, PageFormat format, String language) {
+    Papers(Workplace workplace, PageFormat format) {
         this.workplace = workplace;
         this.format = format;
-        this.language = language;
     }
 
     /** PDF, spreadsheet and data of a quote; names of the files written. */
@@ -44,8 +43,8 @@ final class Papers {
     }
 
     /** The paper for a customer who is away. */
-    byte[] away(Quote quote, AnswerSheet sheet) {
-        return QuotePdf.away(quote, sheet, text(), format, gasLine(quote));
+    byte[] away(Quote quote, AnswerSheet sheet, String language) {
+        return QuotePdf.away(quote, sheet, text(language), format, gasLine(quote));
     }
 
     /** The signed paper of a revision. */
@@ -55,28 +54,38 @@ final class Papers {
 
     /** PDF, spreadsheet and data of an invoice, and the record of completion where the work is complete. */
     List<String> invoice(Invoice invoice) {
+        var text = text(language(invoice));
         var files = files(
                 invoice.number(),
-                InvoicePdf.write(invoice, text(), format),
+                InvoicePdf.write(invoice, text, format),
                 InvoiceXlsx.write(
                         invoice,
-                        text(),
+                        text,
                         format,
                         workplace.library().spreadsheets().invoice()),
                 invoice);
         // A credit note carries the record of what it takes back; it proves no work of its own.
         boolean work = invoice.kind() != Invoice.Kind.CREDIT;
         if (work && invoice.complete() && !invoice.completion().tests().isEmpty()) {
-            files.put(invoice.number() + "-completion.pdf", CompletionCertificatePdf.write(invoice, text(), format));
+            files.put(invoice.number() + "-completion.pdf", CompletionCertificatePdf.write(invoice, text, format));
         }
         return written(files);
     }
 
+    /** Whatever follows from a quote speaks the language of the quote. */
+    private String language(Invoice invoice) {
+        return workplace
+                .store()
+                .reading(records -> records.quotes().find(invoice.quote(), invoice.revision()))
+                .map(Quote::language)
+                .orElse(Language.ENGLISH.code());
+    }
+
     /** A sheet has no spreadsheet: nothing on it can be counted. */
-    List<String> stopWork(StopWorkSheet sheet) {
+    List<String> stopWork(StopWorkSheet sheet, Language language) {
         var name = sheet.visit() + "-stop-work";
         var files = new LinkedHashMap<String, byte[]>();
-        files.put(name + ".pdf", StopWorkPdf.write(sheet, text(), format));
+        files.put(name + ".pdf", StopWorkPdf.write(sheet, text(language.code()), format));
         files.put(name + ".json", JsonData.readable(CanonicalForm.write(sheet)));
         return written(files);
     }
@@ -84,11 +93,11 @@ final class Papers {
     private List<String> quote(String name, Quote quote, Optional<SignedRevision> signed, Record data) {
         return written(files(
                 name,
-                QuotePdf.write(quote, signed, text(), format, gasLine(quote)),
+                QuotePdf.write(quote, signed, text(quote.language()), format, gasLine(quote)),
                 QuoteXlsx.write(
                         quote,
                         signed,
-                        text(),
+                        text(quote.language()),
                         format,
                         workplace.library().spreadsheets().quote()),
                 data));
@@ -99,7 +108,7 @@ final class Papers {
         return new QuoteDrawing(workplace.library()).of(quote, visit.map(StoredVisit::text));
     }
 
-    private PaperText text() {
+    private PaperText text(String language) {
         return workplace.library().paper(language);
     }
 

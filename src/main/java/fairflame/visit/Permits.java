@@ -7,7 +7,6 @@ import fairflame.agreement.SignedRevision;
 import fairflame.catalog.PermitNeed;
 import fairflame.document.CalendarFile;
 import fairflame.invoice.Completion;
-import fairflame.invoice.Invoicing;
 import fairflame.invoice.account.Ageing;
 import fairflame.invoice.permit.Booking;
 import fairflame.invoice.permit.CancelGate;
@@ -69,7 +68,7 @@ public final class Permits {
 
     private Entry entry(Records records, Agreed agreed) {
         var signed = agreed.signed();
-        var invoicing = new Invoicing(agreed, workplace.library().cautions());
+        var invoicing = workplace.library().invoicing(agreed);
         return new Entry(
                 permit(records, signed),
                 need(signed),

@@ -16,6 +16,7 @@ import fairflame.gas.Segment;
 import fairflame.quantity.Pressure;
 import fairflame.repair.PipeJob;
 import fairflame.repair.PipeRun;
+import fairflame.wording.Wording;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -32,16 +33,18 @@ final class PipeWork {
 
     private final GasTables tables;
     private final Layout layout;
+    private final Wording wording;
 
-    private PipeWork(GasTables tables, Layout layout) {
-        this.tables = tables;
+    private PipeWork(Library library, Layout layout) {
+        this.tables = library.tables();
         this.layout = layout;
+        this.wording = library.wording();
     }
 
     /** The ways to lay more pipe; none when no layout was drawn or the line is enough as it is. */
     static List<PipeJob> jobs(Examination examined, Library library, Jurisdiction place) {
         return examined.layout()
-                .map(layout -> new PipeWork(library.tables(), layout)
+                .map(layout -> new PipeWork(library, layout)
                         .jobs(choices(
                                 layout,
                                 library,
@@ -117,7 +120,14 @@ final class PipeWork {
                 also.add(PipeCosts.EXCESS_FLOW_TASK);
             }
         }
-        return new PipeJob(id(plan, runs), title(plan), runs, inlet(plan), sizing(plan), leaves(plan), also);
+        return new PipeJob(
+                id(plan, runs),
+                wording.of(title(plan)),
+                runs,
+                inlet(plan),
+                sizing(plan),
+                wording.of(leaves(plan)),
+                also);
     }
 
     private static PipeRun run(Pipe pipe, Route route) {
@@ -170,15 +180,16 @@ final class PipeWork {
         var lays = plan.changes().stream()
                 .filter(change -> change.kind() != Change.Kind.ONCE && change.kind() != Change.Kind.CAP)
                 .map(Change::words)
+                .map(wording::of)
                 .map(words -> words.replaceFirst("\\.$", ""))
                 .toList();
-        var words = String.format(
+        var result = String.format(
                 Locale.US,
-                "%s. With everything on, the heater then gets %.1f in w.c. (it needs %.1f) at %,.0f ft\u00B3/h.",
-                String.join("; ", lays),
+                "With everything on, the heater then gets %.1f in w.c. (it needs %.1f) at %,.0f ft\u00B3/h.",
                 outlet.pressure().inchesWater(),
                 outlet.inlet().minimum().inchesWater(),
                 outlet.flow().cubicFeetPerHour());
+        var words = String.join("; ", lays) + ". " + wording.of(result);
         return new PipeJob.Sizing(words, "sizing equation of the fuel gas code with " + tables.edition());
     }
 

@@ -20,6 +20,11 @@ final class QuoteDrawing {
      * files still give this very quote, so that no paper shows a plan that was not priced.
      */
     Optional<Drawing> of(Quote quote, Optional<String> visitText) {
+        var told = library.in(quote);
+        return told == library ? drawn(quote, visitText) : new QuoteDrawing(told).drawn(quote, visitText);
+    }
+
+    private Optional<Drawing> drawn(Quote quote, Optional<String> visitText) {
         return visitText
                 .map(text -> library.visits().read(text))
                 .map(visit -> Examination.of(visit, library))
@@ -32,8 +37,9 @@ final class QuoteDrawing {
         var plan = quote.repair() && isStill(quote, examined, making)
                 ? PipeWork.suggested(examined, library, making.place(examined.visit()))
                 : Optional.<fairflame.gas.Plan>empty();
-        return plan.map(found -> LayoutDrawing.beforeAndAfter(library.tables(), layout, found))
-                .orElseGet(() -> LayoutDrawing.of(library.tables(), layout, "The gas line as it is"));
+        return plan.map(found -> LayoutDrawing.beforeAndAfter(library.tables(), layout, found, library.wording()))
+                .orElseGet(
+                        () -> LayoutDrawing.of(library.tables(), layout, "The gas line as it is", library.wording()));
     }
 
     private static boolean isStill(Quote quote, Examination examined, QuoteMaking making) {

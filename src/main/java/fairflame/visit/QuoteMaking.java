@@ -1,6 +1,7 @@
 package fairflame.visit;
 
 import fairflame.catalog.Jurisdiction;
+import fairflame.catalog.Shop;
 import fairflame.catalog.TaxRule;
 import fairflame.diagnosis.RatingPlate;
 import fairflame.document.PaperText;
@@ -12,6 +13,9 @@ import fairflame.quote.QuoteRequest;
 import fairflame.quote.Quoting;
 import fairflame.repair.RepairInputs;
 import fairflame.repair.ScopeBuilder;
+import fairflame.wording.Language;
+import fairflame.wording.Told;
+import fairflame.wording.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -19,16 +23,22 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+                                visit.terms().pricesUntil(),
+                                library.wording()),
 import java.util.stream.Collectors;
 
-/** From an examination to a quote: the place's rules, the scope, the price and the words. Pure. */
+/**
+ * From an examination to a quote: the place's rules, the scope, the price and the words. A quote is made in the language of
+ * its customer, from an examination in that language; facts and cents are the same in every language. Pure.
+ */
 public final class QuoteMaking {
     private final Library library;
     private final PaperText paper;
+    private final Map<Language, QuoteMaking> others = new ConcurrentHashMap<>();
 
     public QuoteMaking(Library library) {
         this.library = library;
-        this.paper = library.paper(Library.ENGLISH);
+        this.paper = library.paper();
     }
 
     /**
@@ -37,6 +47,21 @@ public final class QuoteMaking {
      * @throws fairflame.Refusal of the stop-work kind on dangerous evidence
      */
     public Quote quote(Examination examined, String number, int revision, LocalDate made) {
+        var language = examined.visit().language();
+        return language == library.wording().language()
+                ? told(examined, number, revision, made)
+                : in(language).quote(examined.in(library.in(language)), number, revision, made);
+    }
+
+    private QuoteMaking in(Language language) {
+        return others.computeIfAbsent(language, wanted -> new QuoteMaking(library.in(wanted)));
+    }
+
+    private Quote told(Examination examined, String number, int revision, LocalDate made) {
+        return Told.in(library.wording(), quoted(examined, number, revision, made));
+    }
+
+    private Quote quoted(Examination examined, String number, int revision, LocalDate made) {
         var visit = examined.visit();
         var place = place(visit);
         return examined.finding()
@@ -58,6 +83,10 @@ public final class QuoteMaking {
     /** The rules of the visit's place; where the shop does not know it, the most cautious ones. */
     public Jurisdiction place(VisitRecord visit) {
         var shop = library.shop();
+        return Told.in(library.wording(), known(visit, shop));
+    }
+
+    private static Jurisdiction known(VisitRecord visit, Shop shop) {
         return visit.terms()
                 .taxRate()
                 .filter(rate -> !shop.knowsPlace(visit.jurisdiction()))
@@ -83,7 +112,11 @@ public final class QuoteMaking {
     }
 
     /** The heater in words, from its plate. */
-    public static String heater(RatingPlate plate) {
+    public static String heater(RatingPlate plate, Wording wording) {
+        return plate(plate).stream().map(wording::of).collect(Collectors.joining(", "));
+    }
+
+    private static List<String> plate(RatingPlate plate) {
         var words = new ArrayList<String>();
         words.add(plate.description());
         words.add(plate.fuel().word() + (plate.fuel() == fairflame.gas.Fuel.NATURAL ? " gas" : ""));
@@ -98,7 +131,7 @@ public final class QuoteMaking {
                                 plain(low.inchesWater()),
                                 plain(high.inchesWater())))));
         plate.ageYears().ifPresent(years -> words.add(years + (years == 1 ? " year old" : " years old")));
-        return String.join(", ", words);
+        return words;
     }
 
     private static String plain(double value) {
@@ -117,14 +150,15 @@ public final class QuoteMaking {
                 new QuoteRequest(
                         new QuoteRequest.Head(number, revision, visit.id(), made),
                         people(visit),
-                        heater(visit.file().plate()),
+                        heater(visit.file().plate(), library.wording()),
                         place,
                         visit.terms().inputs(),
                         new QuoteRequest.Paper(
                                 library.notes(),
                                 repair ? paper.terms() : paper.diagnosisTerms(),
                                 versions,
-                                visit.terms().pricesUntil()),
+                                visit.terms().pricesUntil(),
+                                library.wording()),
                         visit.repair().fitter(),
                         Gauges.of(examined.verdicts()),
                         visit.file().releases()));

@@ -17,13 +17,16 @@ import fairflame.quantity.Pressure;
 import fairflame.quantity.Unit;
 import fairflame.quote.LicensedPerson;
 import fairflame.quote.Party;
+import fairflame.wording.Language;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -33,6 +36,9 @@ import org.joda.money.CurrencyUnit;
 public final class VisitFile {
     /** The format's name and edition, in every file. */
     public static final String FORMAT = "fairflame-visit-1";
+
+    /** Field of the customer: the language that the customer reads. */
+    static final String LANGUAGE = "language";
 
     private static final String ID = "[A-Za-z0-9][A-Za-z0-9._-]{0,39}";
 
@@ -77,8 +83,9 @@ public final class VisitFile {
                 id,
                 date(top, "date"),
                 top.text("technician"),
-                top.optionalObject("customer").map(VisitFile::party),
+                top.optionalObject("customer").map(VisitFile::customer),
                 top.optionalObject("site").map(VisitFile::party),
+                top.optionalObject("customer").map(VisitFile::language).orElse(Language.ENGLISH),
                 top.text("jurisdiction"),
                 caseFile(top),
                 top.raw("layout"),
@@ -218,8 +225,20 @@ public final class VisitFile {
                 : Measure.of(measure.in(unit), unit).value();
     }
 
+    private static Party customer(Fields fields) {
+        return person(fields.only("name", "address", "phone", "email", "role", LANGUAGE));
+    }
+
     private static Party party(Fields fields) {
-        fields.only("name", "address", "phone", "email", "role");
+        return person(fields.only("name", "address", "phone", "email", "role"));
+    }
+
+    private static Language language(Fields customer) {
+        var codes = Arrays.stream(Language.values()).map(Language::code).collect(Collectors.toSet());
+        return customer.has(LANGUAGE) ? Language.of(customer.word(LANGUAGE, codes)) : Language.ENGLISH;
+    }
+
+    private static Party person(Fields fields) {
         var address = fields.texts("address");
         if (address.isEmpty()) {
             throw Refusal.missing("field " + fields.path("address"), "one line or more");

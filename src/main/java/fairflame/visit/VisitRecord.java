@@ -3,6 +3,7 @@ package fairflame.visit;
 import fairflame.Refusal;
 import fairflame.diagnosis.CaseFile;
 import fairflame.quote.Party;
+import fairflame.wording.Language;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param on day of the visit
  * @param technician who took the readings
  * @param customer may still be missing while readings are taken; a quote needs it
+ * @param language that the customer reads: of the quote and of everything that follows from it
  * @param site where the heater stands, when it is not the customer's own address
  * @param jurisdiction id of the place's profile
  * @param file complaint, plate, gates, readings, leads and releases
@@ -28,6 +30,7 @@ public record VisitRecord(
         String technician,
         Optional<Party> customer,
         Optional<Party> site,
+        Language language,
         String jurisdiction,
         CaseFile file,
         Optional<String> layout,

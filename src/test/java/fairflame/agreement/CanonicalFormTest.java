@@ -171,6 +171,39 @@ class CanonicalFormTest {
     }
 
     @Test
+    void aQuoteInEnglishHasTheBytesItHadBeforeQuotesNamedTheirLanguage() {
+        assertThat(new String(CanonicalForm.write(DemoQuotes.SWITCHES), StandardCharsets.UTF_8))
+                .doesNotContain("\"language\"");
+    }
+
+    @Test
+    void anotherLanguageIsWrittenAndReadAndAnEnglishOneIsNeverWritten() {
+        var english = new String(CanonicalForm.write(DemoQuotes.SWITCHES), StandardCharsets.UTF_8);
+        var spanish = english.replace("\"made\":", "\"language\":\"es\",\"made\":");
+        var back = CanonicalForm.read(Quote.class, spanish.getBytes(StandardCharsets.UTF_8));
+        assertThat(back.language()).isEqualTo("es");
+        assertThat(new String(CanonicalForm.write(back), StandardCharsets.UTF_8))
+                .isEqualTo(spanish);
+        var said = spanish.replace("\"language\":\"es\"", "\"language\":\"en\"");
+        assertThatThrownBy(() -> CanonicalForm.read(Quote.class, said.getBytes(StandardCharsets.UTF_8)))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("canonical");
+        var unknown = spanish.replace("\"language\":\"es\"", "\"language\":\"xx\"");
+        assertThatThrownBy(() -> CanonicalForm.read(Quote.class, unknown.getBytes(StandardCharsets.UTF_8)))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("en, es");
+    }
+
+    @Test
+    void aLanguageAddedToASealedQuoteIsNamed() {
+        var sealed = new String(CanonicalForm.write(DemoAgreements.BOTH), StandardCharsets.UTF_8);
+        var altered = sealed.replace("\"made\":", "\"language\":\"es\",\"made\":");
+        assertThat(altered).isNotEqualTo(sealed);
+        assertThat(Sealing.verify(altered.getBytes(StandardCharsets.UTF_8)))
+                .anySatisfy(difference -> assertThat(difference.toString()).contains("/quote/language"));
+    }
+
+    @Test
     void aCaseOfASealedTypeSaysWhichItIs() {
         var typed = new Reading(
                 "gas-static",

@@ -159,8 +159,11 @@ final class Pad {
         return LIBRARY.visits().read(visit.toString());
     }
 
+    /** The case judged; its twin for a customer who reads Spanish is held against it. */
     Examination examined() {
-        return Examination.of(record(), LIBRARY);
+        var examined = Examination.of(record(), LIBRARY);
+        SpanishTwin.check(examined);
+        return examined;
     }
 
     Finding.Settled settled() {

@@ -1,6 +1,7 @@
 package fairflame.invoice.account;
 
 import fairflame.invoice.Invoice;
+import fairflame.wording.Spoken;
 import java.time.LocalDate;
 import org.joda.money.Money;
 
@@ -12,7 +13,8 @@ import org.joda.money.Money;
  * @param charge what it adds to the debt; negative for what it takes off
  * @param paper true for an invoice or credit note
  */
-public record StatementRow(LocalDate on, String document, String what, Money charge, boolean paper) {
+public record StatementRow(
+        LocalDate on, String document, @Spoken String what, Money charge, boolean paper) {
     static StatementRow of(Invoice paper) {
         var words = switch (paper.kind()) {
             case FULL -> "Invoice, " + paper.title();

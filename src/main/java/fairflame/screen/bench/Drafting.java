@@ -1,5 +1,6 @@
 package fairflame.screen.bench;
 
+import fairflame.wording.Language;
 import java.time.LocalDate;
 import java.util.Set;
 
@@ -14,6 +15,7 @@ public final class Drafting {
                 .with("date", day.toString())
                 .with("technician", technician)
                 .with("customer.role", "owner")
+                .with("customer.language", Language.ENGLISH.code())
                 .with("heater.fuel", "natural")
                 .with("price.zone", "standard"));
     }

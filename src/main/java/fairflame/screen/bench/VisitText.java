@@ -21,7 +21,7 @@ final class VisitText {
     /** Only a bare number takes the unit beside it; words such as "open" stand alone. */
     private static final String NUMBER = "[+-]?[\\d.,]+";
 
-    private static final List<String> PARTY = List.of("name", "phone", "email", "role");
+    private static final List<String> PARTY = List.of("name", "phone", "email", "role", "language");
 
     private final Draft draft;
     private final java.util.Set<String> refused;

@@ -5,6 +5,7 @@ import fairflame.screen.kit.Columns;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Words;
+import fairflame.wording.Language;
 import java.util.List;
 import javafx.scene.control.TextArea;
 import javafx.scene.layout.VBox;
@@ -37,6 +38,14 @@ final class WhoCard extends VBox {
                     role.equals(model.draft().get("customer.role")),
                     () -> model.history().change(draft -> draft.with("customer.role", role)));
         }
+        var languages = new Chips();
+        for (var language : Language.values()) {
+            languages.one(
+                    "language-" + language.code(),
+                    words.say("who.language." + language.code()),
+                    language.code().equals(model.draft().get("customer.language")),
+                    () -> model.history().change(draft -> draft.with("customer.language", language.code())));
+        }
         getChildren()
                 .addAll(
                         Texts.words(words.say("step.who"), "large", "strong"),
@@ -50,6 +59,8 @@ final class WhoCard extends VBox {
                                         slip(model, words, "customer.email", "who.email"))),
                         Texts.words(words.say("who.role"), "small", "slate"),
                         roles,
+                        Texts.words(words.say("who.language"), "small", "slate"),
+                        languages,
                         Texts.words(words.say("who.place"), "small", "slate"),
                         places,
                         slip(model, words, "technician", "who.technician"));
