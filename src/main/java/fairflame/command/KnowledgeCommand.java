@@ -24,19 +24,17 @@ final class KnowledgeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         var review = KnowledgeReview.of(shop.library());
-        printing.print(
-                () -> data(review),
-                out -> {
-                    review.problems().forEach(out::println);
-                    review.withoutSpanish().forEach(text -> out.println("No Spanish words: " + text));
-                    out.printf(
-                            "%d checks, %d causes, %d repairs: %d problems, %d texts without Spanish words%n",
-                            review.checks(),
-                            review.causes(),
-                            review.repairs(),
-                            review.problems().size(),
-                            review.withoutSpanish().size());
-                });
+        printing.print(() -> data(review), out -> {
+            review.problems().forEach(out::println);
+            review.withoutSpanish().forEach(text -> out.println("No Spanish words: " + text));
+            out.printf(
+                    "%d checks, %d causes, %d repairs: %d problems, %d texts without Spanish words%n",
+                    review.checks(),
+                    review.causes(),
+                    review.repairs(),
+                    review.problems().size(),
+                    review.withoutSpanish().size());
+        });
         return review.problems().isEmpty() ? 0 : 1;
     }
 

@@ -92,10 +92,7 @@ final class KnowledgeFiles {
     /** Every text that a customer may come to read, each once, in the order of the files. */
     List<String> spoken() {
         var heard = new LinkedHashSet<String>();
-        rows.forEach((kind, each) -> each.forEach(row -> row.hear(kind, text -> {
-            heard.add(text);
-            return text;
-        })));
+        rows.forEach((kind, each) -> each.forEach(row -> row.hear(kind, heard::add)));
         return List.copyOf(heard);
     }
 

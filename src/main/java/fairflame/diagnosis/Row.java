@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
 
 /** One row of a knowledge file: every field is asked for by name, and what nobody asks for is refused. */
 final class Row {
@@ -36,7 +36,7 @@ final class Row {
     }
 
     /** Hands every text that a customer may come to read to a listener. */
-    void hear(String kind, UnaryOperator<String> listener) {
+    void hear(String kind, Consumer<String> listener) {
         SpokenFields.hear(kind, node, listener);
     }
 

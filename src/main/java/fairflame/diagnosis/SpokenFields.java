@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import fairflame.wording.Wording;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
 /** Which fields of the knowledge files a customer may come to read, and the rows with these fields in a language. */
@@ -46,12 +47,15 @@ final class SpokenFields {
     }
 
     /** Hands every spoken text of a row to a listener, and every word that its check can give. */
-    static void hear(String kind, JsonNode row, UnaryOperator<String> listener) {
-        walk(row, BY_KIND.getOrDefault(kind, Set.of()), listener);
+    static void hear(String kind, JsonNode row, Consumer<String> listener) {
+        walk(row, BY_KIND.getOrDefault(kind, Set.of()), text -> {
+            listener.accept(text);
+            return text;
+        });
         if (kind.equals("checks")) {
             for (var word : row.path(ANSWERS).asText("").split(";", -1)) {
                 if (!word.isBlank()) {
-                    listener.apply(word.strip().replace('-', ' '));
+                    listener.accept(word.strip().replace('-', ' '));
                 }
             }
         }

@@ -18,8 +18,7 @@ import java.util.stream.Collectors;
  * @param withoutSpanish texts of knowledge, catalog and templates that a customer who reads Spanish would read in English;
  *     no problem for a shop without such customers
  */
-public record KnowledgeReview(
-        int checks, int causes, int repairs, List<String> problems, List<String> withoutSpanish) {
+public record KnowledgeReview(int checks, int causes, int repairs, List<String> problems, List<String> withoutSpanish) {
     public KnowledgeReview {
         problems = List.copyOf(problems);
         withoutSpanish = List.copyOf(withoutSpanish);

@@ -21,7 +21,7 @@ final class QuoteDrawing {
      */
     Optional<Drawing> of(Quote quote, Optional<String> visitText) {
         var told = library.in(quote);
-        return told == library ? drawn(quote, visitText) : new QuoteDrawing(told).drawn(quote, visitText);
+        return told.wording().isEnglish() ? drawn(quote, visitText) : new QuoteDrawing(told).drawn(quote, visitText);
     }
 
     private Optional<Drawing> drawn(Quote quote, Optional<String> visitText) {

@@ -21,7 +21,7 @@ public final class Stopped {
         var visit = examined.visit();
         var told = library.in(visit.language());
         var sheet = StopWorkSheets.of(
-                told == library ? danger : in(examined.in(told)),
+                told.wording().isEnglish() ? danger : in(examined.in(told)),
                 told.cautions(),
                 new QuoteMaking(told).people(visit),
                 new StopWorkSheets.Visit(

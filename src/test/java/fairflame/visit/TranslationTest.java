@@ -1,7 +1,9 @@
 package fairflame.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import fairflame.Refusal;
 import fairflame.wording.Language;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -57,6 +59,29 @@ class TranslationTest {
         var translated = Library.load(sources);
         assertThat(TranslationReview.missing(translated, Language.SPANISH)).isEmpty();
         assertThat(translated.in(Language.SPANISH).consent().decline()).startsWith("No quiero");
+    }
+
+    @Test
+    void aVisitWithoutALanguageIsForACustomerWhoReadsEnglish() {
+        var json = fairflame.store.Folder.shipped("fairflame/demo").get("visit-1.json");
+        var visits = Pad.LIBRARY.visits();
+        assertThat(visits.read(json).language()).isEqualTo(Language.ENGLISH);
+        var spanish = CustomerLanguage.text(json, Language.SPANISH);
+        assertThat(visits.read(spanish).language()).isEqualTo(Language.SPANISH);
+        assertThatThrownBy(() -> visits.read(spanish.replace("\"es\"", "\"fr\"")))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("customer.language")
+                .hasMessageContaining("en, es");
+    }
+
+    @Test
+    void aCauseInAReleaseIsKnownByItsEnglishNameInEveryLanguage() {
+        var titles = Pad.LIBRARY.knowledge().causes().stream().map(cause -> cause.title());
+        assertThat(titles)
+                .allSatisfy(title -> assertThat(Pad.LIBRARY.in(Language.SPANISH).knowledge().causes().stream()
+                                .filter(cause -> cause.named().contains(title)))
+                        .as(title)
+                        .isNotEmpty());
     }
 
     private static void write(Path file, String text) {

@@ -1,0 +1,72 @@
+package fairflame.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fairflame.diagnosis.Finding;
+import fairflame.screen.bench.DraftOfVisit;
+import fairflame.screen.bench.Drafting;
+import fairflame.screen.handover.HandoverModel;
+import fairflame.screen.look.Words;
+import fairflame.store.Folder;
+import fairflame.visit.Library;
+import fairflame.visit.Sources;
+import fairflame.visit.Workplace;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A technician who works in English hands the screen to a customer who reads Spanish. */
+class SpanishCustomerTest {
+    private static final Library LIBRARY = Library.load(Sources.samples());
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void theBenchStaysEnglishAndThePaperBesideItIsSpanish() {
+        try (var workplace = open()) {
+            var screens = new WorkplaceScreens(workplace, true);
+            var draft = DraftOfVisit.read(visit()).with("customer.language", "es");
+            var judged = screens.judge(Drafting.visitText(draft));
+            assertThat(((Finding.Settled) judged.finding()).causes().get(0).title())
+                    .isEqualTo("Both water-side temperature switches leak to ground");
+            var quote = judged.quote().orElseThrow();
+            assertThat(quote.language()).isEqualTo("es");
+            assertThat(quote.finding().causes().get(0)).startsWith("Los dos interruptores");
+        }
+    }
+
+    @Test
+    void theCustomersPagePromisesInSpanishWhateverTheWindowSpeaks() {
+        try (var workplace = open()) {
+            var screens = new WorkplaceScreens(workplace, true);
+            var quote = screens.offer(DraftOfVisit.read(visit()).with("customer.language", "es"));
+            var page = new HandoverModel(screens, quote, "Ines Calloway", quote.language());
+            assertThat(Words.in(page.language()).language()).isEqualTo("es");
+            for (var language : Words.LANGUAGES) {
+                assertThat(screens.promises(quote, "both", language))
+                        .extracting(promise -> promise.words())
+                        .allSatisfy(words -> assertThat(words).containsPattern("(He leído|Acepto|Me ofrecieron)"));
+            }
+        }
+    }
+
+    @Test
+    void aDraftKeepsTheLanguageOnItsWayThroughTheVisitFile() {
+        var draft = DraftOfVisit.read(visit()).with("customer.language", "es");
+        assertThat(DraftOfVisit.read(Drafting.visitText(draft)).get("customer.language"))
+                .isEqualTo("es");
+    }
+
+    private static String visit() {
+        return Folder.shipped("fairflame/demo").get("visit-1.json");
+    }
+
+    private Workplace open() {
+        var clock = Clock.fixed(Instant.parse("2026-06-03T15:00:00Z"), ZoneOffset.ofHours(-5));
+        return Workplace.open(folder, LIBRARY, clock, "Ines Calloway");
+    }
+}
