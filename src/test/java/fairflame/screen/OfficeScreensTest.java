@@ -7,6 +7,7 @@ import fairflame.screen.look.Look;
 import fairflame.screen.look.Theme;
 import fairflame.screen.look.Words;
 import fairflame.screen.office.BesideWindow;
+import fairflame.screen.office.OfficePage;
 import fairflame.visit.Workplace;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -194,6 +195,37 @@ class OfficeScreensTest {
         assertThat(hand.words("books-said-restore")).contains("back");
         press("books-export");
         assertThat(office.resolve("data-2026-06-20.jsonl")).exists();
+    }
+
+    @Test
+    void aPersonSettlesAConflictAndAcceptsATime() {
+        OfficeFolder.busy(office, OfficeFolder.packet(truck));
+        try (var workplace = OfficeFolder.at(office, "2026-06-20");
+                var open = new Hand(new WorkplaceScreens(workplace, false), 1280, 800, Theme.DIM, "es")) {
+            hand = open;
+            press("page-packets");
+            press("settle-1");
+            assertThat(refused("settle-words-1")).contains("a few words");
+            hand.type("settle-words-1", "asked the owner");
+            press("settle-1");
+            assertThat(hand.has("settle-1")).isFalse();
+            assertThat(hand.has("settle-2")).isTrue();
+            hand.look("office-settled");
+            press("page-figures");
+            var accept = "accept-R03";
+            press(accept);
+            assertThat(refused("reason-R03")).contains("a reason in words");
+            hand.type("reason-R03", "eight jobs in June");
+            press(accept);
+            assertThat(new OfficeDoor(workplace).decisions())
+                    .singleElement()
+                    .satisfies(decision -> assertThat(decision.reason()).isEqualTo("eight jobs in June"));
+            hand.look("office-time-accepted");
+            press("page-money");
+            press("money-I-2026-0001");
+            assertThat(hand.model().page().get()).isEqualTo(OfficePage.VISITS);
+            assertThat(hand.has("open-bench")).isTrue();
+        }
     }
 
     /** Work that never ends by itself: after a second a sheet comes, and its key ends the work at its next step. */
