@@ -29,6 +29,7 @@ import picocli.CommandLine.Command;
             SignCommand.class,
             AwayCommand.class,
             PinCommand.class,
+            PhotoCommand.class,
             InvoiceCommand.class,
             PayCommand.class,
             VerifyCommand.class,

@@ -55,6 +55,8 @@ public enum Label {
     ALLOWED_UNKNOWN,
     GAUGE_TOLD("title", "verdict", "lowest", "unit"),
     GAS_LINE,
+    PHOTOS,
+    PHOTO_TOLD,
     NOTICE,
     NOTICE_ONLY("choices"),
     NOTICE_ABOVE,

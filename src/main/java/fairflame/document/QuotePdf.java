@@ -17,6 +17,7 @@ import fairflame.document.page.Together;
 import fairflame.quote.Quote;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A quote on paper, unsigned or signed. */
@@ -35,35 +36,50 @@ public final class QuotePdf {
         this.notes = new PrintedNotes(quote, text);
     }
 
-    /** The file's bytes: the same for the same quote, words and format. */
-    public static byte[] write(Quote quote, Optional<SignedRevision> signed, PaperText text, PageFormat format) {
-        return write(quote, signed, text, format, Optional.empty());
+    /**
+     * What is drawn beside the words.
+     *
+     * @param gasLine after the finding, over the whole width of the text
+     * @param photos files by digest; those that the quote shows are printed
+     */
+    public record Pictures(Optional<Drawing> gasLine, Map<String, byte[]> photos) {
+        public static final Pictures NONE = new Pictures(Optional.empty(), Map.of());
+
+        public Pictures {
+            photos = Map.copyOf(photos);
+        }
     }
 
-    /**
-     * The same with a drawing of the gas line after the finding.
-     *
-     * @param gasLine drawn over the whole width of the text
-     */
+    /** The file's bytes: the same for the same quote, words and format. */
+    public static byte[] write(Quote quote, Optional<SignedRevision> signed, PaperText text, PageFormat format) {
+        return write(quote, signed, text, format, Pictures.NONE);
+    }
+
+    /** The same with a drawing of the gas line after the finding. */
     public static byte[] write(
             Quote quote,
             Optional<SignedRevision> signed,
             PaperText text,
             PageFormat format,
             Optional<Drawing> gasLine) {
-        return new QuotePdf(quote, signed, Optional.empty(), text).file(format, gasLine);
+        return write(quote, signed, text, format, new Pictures(gasLine, Map.of()));
+    }
+
+    /** The same with all pictures. */
+    public static byte[] write(
+            Quote quote, Optional<SignedRevision> signed, PaperText text, PageFormat format, Pictures pictures) {
+        return new QuotePdf(quote, signed, Optional.empty(), text).file(format, pictures);
     }
 
     /** The quote for a customer who is away: its last part is an answer to be filled in on the file itself. */
-    public static byte[] away(
-            Quote quote, AnswerSheet sheet, PaperText text, PageFormat format, Optional<Drawing> gasLine) {
-        return new QuotePdf(quote, Optional.empty(), Optional.of(sheet), text).file(format, gasLine);
+    public static byte[] away(Quote quote, AnswerSheet sheet, PaperText text, PageFormat format, Pictures pictures) {
+        return new QuotePdf(quote, Optional.empty(), Optional.of(sheet), text).file(format, pictures);
     }
 
-    private byte[] file(PageFormat format, Optional<Drawing> gasLine) {
+    private byte[] file(PageFormat format, Pictures pictures) {
         var info = new PaperInfo(title() + " " + quote.number(), quote.seller().name(), text.language(), quote.made());
         var running = new RunningLines(quote.seller().name(), quote.customer().name(), foot(), text);
-        return new PaperFile(info, format, running).write(body(gasLine));
+        return new PaperFile(info, format, running).write(body(pictures));
     }
 
     private String title() {
@@ -80,7 +96,7 @@ public final class QuotePdf {
         return text.say(Label.FOOT_QUOTE, quote.number(), Integer.toString(quote.revision())) + "  \u00B7  " + seal;
     }
 
-    private Block body(Optional<Drawing> gasLine) {
+    private Block body(Pictures pictures) {
         var blocks = new ArrayList<Block>();
         blocks.add(Letterhead.of(quote.seller(), quote.sellerLicence(), text.company()));
         blocks.add(new Space(14));
@@ -92,7 +108,8 @@ public final class QuotePdf {
                 Parties.heater(quote.heater(), quote.place(), text),
                 text));
         blocks.add(new FindingBlock(quote.finding(), quote.repair(), text).block());
-        gasLine.ifPresent(drawing -> blocks.add(drawn(drawing)));
+        new PhotoBlock(text).of(quote.photos(), pictures.photos()).ifPresent(blocks::add);
+        pictures.gasLine().ifPresent(drawing -> blocks.add(drawn(drawing)));
         notice(blocks);
         cautions(blocks);
         var taken = signed.map(SignedRevision::choice);

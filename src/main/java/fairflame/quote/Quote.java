@@ -27,6 +27,7 @@ import org.joda.money.CurrencyUnit;
  * @param terms printed terms
  * @param madeFrom names and versions of catalog, knowledge, templates and profile
  * @param language code of the language that it is written in and that its customer consents in, such as {@code es}
+ * @param photos of the visit at the time, with the digests of their files
  */
 public record Quote(
         String number,
@@ -49,7 +50,8 @@ public record Quote(
         List<String> terms,
         @Spoken List<String> assumed,
         List<String> madeFrom,
-        @Usually(Quote.USUAL_LANGUAGE) String language) {
+        @Usually(Quote.USUAL_LANGUAGE) String language,
+        @LeftOutWhenEmpty List<Photo> photos) {
     /** The language of a quote that names none: those made before quotes named it are in English. */
     static final String USUAL_LANGUAGE = "en";
 
@@ -60,6 +62,7 @@ public record Quote(
         terms = List.copyOf(terms);
         assumed = List.copyOf(assumed);
         madeFrom = List.copyOf(madeFrom);
+        photos = List.copyOf(photos);
     }
 
     /** A quote in English. */
@@ -108,6 +111,59 @@ public record Quote(
                 USUAL_LANGUAGE);
     }
 
+    /** A quote without photographs. */
+    public Quote(
+            String number,
+            int revision,
+            String visit,
+            boolean repair,
+            LocalDate made,
+            LocalDate validUntil,
+            CurrencyUnit currency,
+            Party seller,
+            String sellerLicence,
+            Party customer,
+            Party site,
+            String heater,
+            String place,
+            PlaceRules rules,
+            FindingSheet finding,
+            List<Choice> choices,
+            List<Note> notes,
+            List<String> terms,
+            List<String> assumed,
+            List<String> madeFrom,
+            String language) {
+        this(
+                number,
+                revision,
+                visit,
+                repair,
+                made,
+                validUntil,
+                currency,
+                seller,
+                sellerLicence,
+                customer,
+                site,
+                heater,
+                place,
+                rules,
+                finding,
+                choices,
+                notes,
+                terms,
+                assumed,
+                madeFrom,
+                language,
+                List.of());
+    }
+
+    /** The same with these photographs. */
+    public Quote with(List<Photo> others) {
+        return copy(choices, others);
+    }
+
     /** The same with further decision arithmetic beside each choice. */
     public Quote telling(Function<Choice, List<String>> arithmetic) {
         var told = choices.stream()
@@ -116,6 +172,10 @@ public record Quote(
                                 .distinct()
                                 .toList()))
                 .toList();
+        return copy(told, photos);
+    }
+
+    private Quote copy(List<Choice> others, List<Photo> shown) {
         return new Quote(
                 number,
                 revision,
@@ -132,12 +192,13 @@ public record Quote(
                 place,
                 rules,
                 finding,
-                told,
+                others,
                 notes,
                 terms,
                 assumed,
                 madeFrom,
-                language);
+                language,
+                shown);
     }
 
     /** All notes that apply when this choice is taken, the boxed ones first. */

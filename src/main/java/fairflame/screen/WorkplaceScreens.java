@@ -17,6 +17,7 @@ import fairflame.screen.bench.Judged;
 import fairflame.screen.handover.CopyWork;
 import fairflame.screen.line.LineWork;
 import fairflame.screen.office.OfficeWork;
+import fairflame.screen.photo.PhotoWork;
 import fairflame.screen.pin.PinWork;
 import fairflame.screen.stock.StockWork;
 import fairflame.visit.Agreeing;
@@ -230,6 +231,11 @@ public final class WorkplaceScreens implements ScreenWork {
                 .of(quote).differences().stream()
                         .map(difference -> difference.toString())
                         .toList();
+    }
+
+    @Override
+    public PhotoWork photos() {
+        return new PhotoDoor(workplace);
     }
 
     @Override

@@ -11,6 +11,7 @@ import fairflame.invoice.permit.Permit;
 import fairflame.invoice.permit.Waiver;
 import fairflame.invoice.report.ActualHours;
 import fairflame.invoice.report.TimeDecision;
+import fairflame.quote.PhotoNote;
 
 /** The registers of the office. Keys: the quote's number and revision, an id, a supplier. */
 public interface Registers {
@@ -46,6 +47,9 @@ public interface Registers {
 
     /** Work as it was done, by quote and revision. */
     Register<Actuals> actuals();
+
+    /** Photographs of visits, by visit and name. */
+    Register<PhotoNote> photos();
 
     /** Key of what belongs to a signed revision. */
     static String key(String quote, int revision) {

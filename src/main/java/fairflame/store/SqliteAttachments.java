@@ -33,6 +33,23 @@ final class SqliteAttachments implements Attachments {
     }
 
     @Override
+    public void remove(String visit, String name) {
+        journal.by();
+        var former = find(visit, name);
+        if (former.isPresent()) {
+            handle.createUpdate("delete from attachment where visit = :visit and name = :name")
+                    .bind("visit", visit)
+                    .bind("name", name)
+                    .execute();
+            journal.changed(
+                    "file taken out",
+                    former.get().subject(),
+                    Digest.of(former.get().bytes()),
+                    Journal.NOTHING);
+        }
+    }
+
+    @Override
     public Optional<Attachment> find(String visit, String name) {
         return handle.createQuery("select * from attachment where visit = :visit and name = :name")
                 .bind("visit", visit)

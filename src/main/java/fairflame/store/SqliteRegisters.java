@@ -11,6 +11,7 @@ import fairflame.invoice.permit.Permit;
 import fairflame.invoice.permit.Waiver;
 import fairflame.invoice.report.ActualHours;
 import fairflame.invoice.report.TimeDecision;
+import fairflame.quote.PhotoNote;
 import org.jdbi.v3.core.Handle;
 
 final class SqliteRegisters implements Registers {
@@ -75,5 +76,10 @@ final class SqliteRegisters implements Registers {
     @Override
     public Register<Actuals> actuals() {
         return new SqliteRegister<>(handle, journal, "actual work", Actuals.class);
+    }
+
+    @Override
+    public Register<PhotoNote> photos() {
+        return new SqliteRegister<>(handle, journal, "photo", PhotoNote.class);
     }
 }

@@ -3,13 +3,10 @@ package fairflame.visit;
 import fairflame.agreement.SignedRevision;
 import fairflame.document.MailDraft;
 import fairflame.document.PaperPrinter;
-import fairflame.document.QuotePdf;
-import fairflame.document.page.PageFormat;
 import fairflame.store.OutputFolder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** The customer's copy, given at once: the signed paper in a folder, or an e-mail draft that carries it. */
 public final class CustomerCopy {
@@ -47,11 +44,7 @@ public final class CustomerCopy {
     }
 
     private byte[] pdf() {
-        return QuotePdf.write(
-                signed.quote(),
-                Optional.of(signed),
-                workplace.library().paper(signed.quote().language()),
-                PageFormat.LETTER);
+        return new Papers(workplace).signedPdf(signed);
     }
 
     private byte[] message() {

@@ -72,18 +72,23 @@ public final class Offer {
         // Made once before anything is stored: what cannot be priced leaves no trace.
         making.quote(examined, SERIES + "-0000", 1, workplace.today());
         var quote = workplace.store().inTransaction(workplace.by(), records -> {
+            var photos = Photos.listed(records, visit.id());
             var former = records.quotes().rows().stream()
                     .filter(row -> row.visit().equals(visit.id()))
                     .findFirst();
             if (former.isPresent()) {
                 var row = former.get();
-                var same = making.quote(examined, row.number(), row.revision(), row.made());
                 var stored = records.quotes().find(row.number(), row.revision()).orElseThrow();
+                // A photograph that came after the signature changes nothing of what was signed.
+                var shown = row.signed() ? stored.photos() : photos;
+                var same = making.quote(examined, row.number(), row.revision(), row.made())
+                        .with(shown);
                 if (same.equals(stored)) {
                     return stored;
                 }
                 refuseSigned(row.signed(), row.number());
-                var next = making.quote(examined, row.number(), row.revision() + 1, workplace.today());
+                var next = making.quote(examined, row.number(), row.revision() + 1, workplace.today())
+                        .with(photos);
                 records.quotes().add(next);
                 records.visits().save(stored(visit, state));
                 return next;
@@ -93,7 +98,8 @@ public final class Offer {
                     .issue(
                             records.settings().find(SERIES_SETTING).orElse(SERIES),
                             workplace.today().getYear(),
-                            number -> making.quote(examined, Objects.requireNonNull(number), 1, workplace.today()));
+                            number -> making.quote(examined, Objects.requireNonNull(number), 1, workplace.today())
+                                    .with(photos));
         });
         return new Quoted(examined, quote, new Papers(workplace).quote(quote));
     }

@@ -11,7 +11,6 @@ import fairflame.document.PaperText;
 import fairflame.document.QuotePdf;
 import fairflame.document.QuoteXlsx;
 import fairflame.document.StopWorkPdf;
-import fairflame.document.page.Drawing;
 import fairflame.document.page.PageFormat;
 import fairflame.invoice.Invoice;
 import fairflame.quote.Quote;
@@ -44,7 +43,7 @@ final class Papers {
 
     /** The paper for a customer who is away. */
     byte[] away(Quote quote, AnswerSheet sheet, String language) {
-        return QuotePdf.away(quote, sheet, text(language), format, gasLine(quote));
+        return QuotePdf.away(quote, sheet, text(language), format, pictures(quote));
     }
 
     /** The signed paper of a revision. */
@@ -93,7 +92,7 @@ final class Papers {
     private List<String> quote(String name, Quote quote, Optional<SignedRevision> signed, Record data) {
         return written(files(
                 name,
-                QuotePdf.write(quote, signed, text(quote.language()), format, gasLine(quote)),
+                QuotePdf.write(quote, signed, text(quote.language()), format, pictures(quote)),
                 QuoteXlsx.write(
                         quote,
                         signed,
@@ -103,9 +102,19 @@ final class Papers {
                 data));
     }
 
-    private Optional<Drawing> gasLine(Quote quote) {
-        var visit = workplace.store().reading(records -> records.visits().find(quote.visit()));
-        return new QuoteDrawing(workplace.library()).of(quote, visit.map(StoredVisit::text));
+    /** The signed paper alone. */
+    byte[] signedPdf(SignedRevision signed) {
+        return QuotePdf.write(
+                signed.quote(), Optional.of(signed), text(signed.quote().language()), format, pictures(signed.quote()));
+    }
+
+    private QuotePdf.Pictures pictures(Quote quote) {
+        return workplace.store().reading(records -> {
+            var visit = records.visits().find(quote.visit()).map(StoredVisit::text);
+            return new QuotePdf.Pictures(
+                    new QuoteDrawing(workplace.library()).of(quote, visit),
+                    Photos.files(records, quote.visit(), quote.photos()));
+        });
     }
 
     private PaperText text(String language) {

@@ -3,7 +3,6 @@ package fairflame.document;
 import fairflame.document.page.PageFormat;
 import fairflame.quote.Quote;
 import java.util.LinkedHashMap;
-import java.util.Optional;
 
 /** The paper for a customer who is away, of the invented quotes. */
 public final class AwayPaper {
@@ -30,6 +29,6 @@ public final class AwayPaper {
         }
         var sheet = new AnswerSheet(
                 IDENTITY, orders, declines, "I agree to answer by a file and to get my copy as a file.");
-        return QuotePdf.away(quote, sheet, Papers.text(language), format, Optional.empty());
+        return QuotePdf.away(quote, sheet, Papers.text(language), format, QuotePdf.Pictures.NONE);
     }
 }

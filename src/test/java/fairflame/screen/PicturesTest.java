@@ -80,6 +80,7 @@ class PicturesTest {
                 Steps.FINDING,
                 Steps.SCOPE,
                 Steps.PRICE,
+                Steps.PHOTOS,
                 Steps.LEADS)) {
             bench.step().set(step);
             see(scene, frame, "bench-" + step.replace("check:", ""));

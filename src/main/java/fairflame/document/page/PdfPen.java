@@ -1,11 +1,13 @@
 package fairflame.document.page;
 
+import com.lowagie.text.Image;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfStructureElement;
+import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
@@ -155,6 +157,18 @@ final class PdfPen implements Pen {
         content.run();
         marked = false;
         page.endMarkedContentSequence();
+    }
+
+    @Override
+    public void photo(byte[] jpeg, Place place, double height) {
+        try {
+            var image = Image.getInstance(jpeg);
+            image.scaleAbsolute((float) place.width(), (float) height);
+            image.setAbsolutePosition((float) place.x(), up(place.top() + height));
+            page.addImage(image);
+        } catch (IOException e) {
+            throw new IllegalStateException("a photograph in memory cannot be read", e);
+        }
     }
 
     @Override

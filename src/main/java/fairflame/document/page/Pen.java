@@ -33,6 +33,9 @@ public interface Pen {
     /** Decoration, or what repeats on every page: no part of the text. */
     void decor(Runnable content);
 
+    /** A photograph, a JPEG, over the width of a place and so many points high. */
+    void photo(byte[] jpeg, Place place, double height);
+
     /** A field to be filled in on the paper itself. */
     void entry(Entry entry, Point corner, double width, double height);
 

@@ -10,6 +10,9 @@ import fairflame.screen.kit.Tone;
 import fairflame.screen.kit.Veil;
 import fairflame.screen.look.Look;
 import fairflame.screen.look.Words;
+import fairflame.screen.photo.PhotoCard;
+import fairflame.screen.photo.PhotoModel;
+import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Insets;
 import javafx.scene.layout.HBox;
@@ -108,11 +111,28 @@ public final class BenchView extends StackPane {
                                     case Steps.LEADS -> new LeadsCard(model, words, cardTies);
                                     case Steps.MORE -> new MoreCard(model, words);
                                     case Steps.PRICE -> new PriceCard(model, words);
+                                    case Steps.PHOTOS -> new PhotoCard(photos(), words, veil, cardTies);
                                     case Steps.FINDING -> new FindingCard(model, words, cardTies);
                                     case Steps.SCOPE -> new ScopeCard(model, words, cardTies);
                                     default -> new WhoCard(model, words);
                                 }
                                 : reading(check));
+    }
+
+    /** The photographs may belong to a reading that was taken or to a danger question. */
+    private PhotoModel photos() {
+        var abouts = new ArrayList<PhotoModel.About>();
+        for (var check : model.work().knowledge().checks()) {
+            if (model.lastReading(check.id()).isPresent()) {
+                abouts.add(new PhotoModel.About(check.id(), check.title()));
+            }
+        }
+        for (var gate : model.work().knowledge().gates()) {
+            if (model.draft().get("gate." + gate.id()).equals("yes")) {
+                abouts.add(new PhotoModel.About(gate.id(), gate.title()));
+            }
+        }
+        return new PhotoModel(model.work().photos(), model.draft().get("id"), abouts);
     }
 
     private ReadingCard reading(String id) {

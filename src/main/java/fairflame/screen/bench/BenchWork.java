@@ -1,6 +1,7 @@
 package fairflame.screen.bench;
 
 import fairflame.diagnosis.Knowledge;
+import fairflame.screen.photo.PhotoWork;
 import java.util.List;
 
 /** What the bench asks of the use cases. */
@@ -21,6 +22,9 @@ public interface BenchWork {
 
     /** Saves a draft so that it outlives the process. */
     void keep(Draft draft);
+
+    /** The part for photographs. */
+    PhotoWork photos();
 
     /** Something to choose from. */
     record Option(String id, String title) {}

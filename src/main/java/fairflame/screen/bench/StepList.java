@@ -44,6 +44,7 @@ final class StepList extends StackPane {
                             id, next.filter(check -> check.check().equals(id)).isPresent()));
         }
         rows.getChildren().add(row(Steps.MORE, words.say("step.more"), "", Tone.OPEN));
+        rows.getChildren().add(row(Steps.PHOTOS, words.say("step.photos"), photos(draft), Tone.OPEN));
         rows.getChildren().add(row(Steps.LEADS, words.say("step.leads"), leads(), leadsTone()));
         rows.getChildren().add(row(Steps.PRICE, words.say("step.price"), "", Tone.OPEN));
     }
@@ -75,6 +76,11 @@ final class StepList extends StackPane {
         var open = model.work().knowledge().gates().stream()
                 .anyMatch(gate -> gate.asked() && !model.draft().has("gate." + gate.id()));
         return open ? Tone.OPEN : Tone.GOOD;
+    }
+
+    private String photos(Draft draft) {
+        var count = model.work().photos().of(draft.get("id")).size();
+        return count == 0 ? "" : words.say("photo.count", count);
     }
 
     private String leads() {

@@ -14,6 +14,7 @@ public final class Steps {
     public static final String SCOPE = "scope";
     public static final String MORE = "more";
     public static final String PRICE = "price";
+    public static final String PHOTOS = "photos";
     private static final String CHECK = "check:";
 
     private Steps() {}

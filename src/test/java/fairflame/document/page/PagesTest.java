@@ -43,6 +43,9 @@ class PagesTest {
         public void frame(Point corner, double width, double height, Stroke stroke) {}
 
         @Override
+        public void photo(byte[] jpeg, Place place, double height) {}
+
+        @Override
         public void entry(Entry entry, Point corner, double width, double height) {}
 
         @Override

@@ -1,0 +1,83 @@
+package fairflame.screen.photo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import fairflame.Refusal;
+import fairflame.quote.Photo;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class PhotoModelTest {
+    private final List<Photo> kept = new ArrayList<>();
+    private boolean sealed;
+    private final PhotoModel model = new PhotoModel(new Work(), "V-2026-0001", List.of());
+
+    private final class Work implements PhotoWork {
+        @Override
+        public List<Photo> of(String visit) {
+            return List.copyOf(kept);
+        }
+
+        @Override
+        public byte[] picture(String visit, String name) {
+            return new byte[0];
+        }
+
+        @Override
+        public Photo add(String visit, Path file) {
+            var photo = new Photo(file.toString(), "", "", "0".repeat(64), false);
+            kept.add(photo);
+            return photo;
+        }
+
+        @Override
+        public void tell(String visit, Photo told) {
+            if (sealed) {
+                throw Refusal.notAllowed("photo " + told.name(), "sealed", "a photo that is not");
+            }
+            kept.replaceAll(photo -> photo.name().equals(told.name()) ? told : photo);
+        }
+
+        @Override
+        public void remove(String visit, String name) {
+            kept.removeIf(photo -> photo.name().equals(name));
+        }
+    }
+
+    private Photo taken() {
+        model.file().set(" switch.jpg ");
+        model.add();
+        model.added();
+        return model.photos().get().get(0);
+    }
+
+    @Test
+    void aTypedPictureIsTakenInAndTheFieldIsFreeAgain() {
+        assertThat(taken().name()).isEqualTo("switch.jpg");
+        assertThat(model.file().get()).isEmpty();
+        assertThatThrownBy(model::add).isInstanceOf(Refusal.class);
+    }
+
+    @Test
+    void whatIsSaidOfAPictureLeavesTheRestAsItWas() {
+        model.caption(taken(), " Water ");
+        model.show(model.photos().get().get(0), true);
+        model.about(model.photos().get().get(0), "leak-outlet");
+        assertThat(model.photos().get())
+                .containsExactly(new Photo("switch.jpg", "Water", "leak-outlet", "0".repeat(64), true));
+        model.remove(model.photos().get().get(0));
+        assertThat(model.photos().get()).isEmpty();
+    }
+
+    @Test
+    void aSealedPictureStaysAndSaysWhy() {
+        var photo = taken();
+        sealed = true;
+        model.caption(photo, "Dry");
+        assertThat(model.refusal().get()).contains("sealed");
+        assertThat(model.photos().get()).containsExactly(photo);
+    }
+}
