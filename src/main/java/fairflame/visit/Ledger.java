@@ -78,6 +78,9 @@ public final class Ledger {
     /** Pays back money of the customer that no invoice uses. */
     public Movement refund(String quote, Money amount, String method, String reason) {
         return workplace.store().inTransaction(workplace.by(), records -> {
+            if (records.quotes().latest(quote).isEmpty()) {
+                throw Refusal.unknown("quote", quote, "the number of a quote in this folder");
+            }
             Accounts.of(records, quote, currency()).refuseRefundOf(amount);
             return put(records, Movement.Kind.REFUND, quote, Optional.empty(), amount, method, reason);
         });

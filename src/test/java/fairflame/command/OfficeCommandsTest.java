@@ -60,7 +60,7 @@ class OfficeCommandsTest {
         refund Q-2026-0001 five --method cash --reason x            | five
         refund Q-2026-0001 5.001 --method cash --reason x           | 5.001
         refund Q-2026-0001 5.00 --method cash --reason x            | 5.00
-        refund Q-2026-9999 5.00 --method cash --reason x            | 5.00
+        refund Q-2026-9999 5.00 --method cash --reason x            | Q-2026-9999
         write-off I-2026-0001 5.00 --reason x                       | I-2026-0001
         write-off I-2026-9999 5.00 --reason x                       | I-2026-9999
         credit I-2026-9999 --reason x                               | I-2026-9999
