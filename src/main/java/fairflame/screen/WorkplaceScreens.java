@@ -6,14 +6,13 @@ import fairflame.agreement.SigningAct;
 import fairflame.diagnosis.Finding;
 import fairflame.diagnosis.Knowledge;
 import fairflame.diagnosis.NextCheck;
-import fairflame.invoice.Completion;
-import fairflame.invoice.Invoice;
 import fairflame.quote.Quote;
 import fairflame.screen.away.AwayWork;
 import fairflame.screen.bench.Draft;
 import fairflame.screen.bench.DraftOfVisit;
 import fairflame.screen.bench.Drafting;
 import fairflame.screen.bench.Judged;
+import fairflame.screen.file.FileWork;
 import fairflame.screen.handover.CopyWork;
 import fairflame.screen.line.LineWork;
 import fairflame.screen.office.OfficeWork;
@@ -21,7 +20,6 @@ import fairflame.screen.photo.PhotoWork;
 import fairflame.screen.pin.PinWork;
 import fairflame.screen.stock.StockWork;
 import fairflame.visit.Agreeing;
-import fairflame.visit.Billing;
 import fairflame.visit.Drafts;
 import fairflame.visit.Examination;
 import fairflame.visit.Gauges;
@@ -35,12 +33,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.joda.money.Money;
 
 /** The screens' door to a shop at work. Every line of it asks a use case; nothing is decided here. */
 public final class WorkplaceScreens implements ScreenWork {
     private static final String PREVIEW = "draft";
-    private static final int DUE_DAYS = 14;
 
     private final Workplace workplace;
     private final boolean demo;
@@ -210,22 +206,6 @@ public final class WorkplaceScreens implements ScreenWork {
     }
 
     @Override
-    public void invoice(String quote, Completion completion) {
-        new Billing(workplace).invoice(quote, completion, new Billing.Terms(workplace.today(), DUE_DAYS, true));
-    }
-
-    @Override
-    public void pay(String invoice, Money amount, String method, String reference) {
-        new Billing(workplace).pay(invoice, new Billing.Received(amount, method, reference, workplace.today()));
-    }
-
-    @Override
-    public Path print(Invoice invoice) {
-        new Billing(workplace).shown(invoice.number());
-        return workplace.papers().resolve(invoice.number() + ".pdf");
-    }
-
-    @Override
     public List<String> verify(String quote) {
         return new Proof(workplace)
                 .of(quote).differences().stream()
@@ -241,6 +221,11 @@ public final class WorkplaceScreens implements ScreenWork {
     @Override
     public AwayWork away() {
         return new AwayDoor(workplace);
+    }
+
+    @Override
+    public FileWork papers() {
+        return new FileDoor(workplace);
     }
 
     @Override

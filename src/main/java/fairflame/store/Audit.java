@@ -10,6 +10,9 @@ public interface Audit {
     /** All entries, the first one first. */
     List<AuditEntry> all();
 
+    /** Position of the last entry; 0 for none. Two equal answers mean that nothing was changed in between. */
+    long last();
+
     /** The entries about one thing, the first one first. */
     List<AuditEntry> about(String subject);
 }

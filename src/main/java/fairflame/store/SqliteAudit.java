@@ -28,6 +28,13 @@ final class SqliteAudit implements Audit {
     }
 
     @Override
+    public long last() {
+        return handle.createQuery("select coalesce(max(position), 0) from audit")
+                .mapTo(Long.class)
+                .one();
+    }
+
+    @Override
     public List<AuditEntry> about(String subject) {
         return handle.createQuery("select * from audit where subject = :subject order by position")
                 .bind("subject", subject)

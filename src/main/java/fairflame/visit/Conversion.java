@@ -123,6 +123,15 @@ public final class Conversion {
         });
     }
 
+    /** What the customer agrees to by signing a change, in the language of the quote: to be shown before the act. */
+    public List<String> consent(String quote, ChangeDraft draft) {
+        var signed = workplace
+                .store()
+                .reading(records -> Signed.of(records, quote).signed().quote());
+        var words = workplace.library().in(signed).consent();
+        return List.of(words.authoriseChange(signed, draft.after().total()), words.electronic(signed));
+    }
+
     private Changing changing(Agreed agreed) {
         return new Changing(workplace.library().in(agreed.signed().quote()).consent());
     }

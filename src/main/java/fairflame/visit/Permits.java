@@ -66,7 +66,7 @@ public final class Permits {
         return signed.taken().duties().permit();
     }
 
-    private Entry entry(Records records, Agreed agreed) {
+    Entry entry(Records records, Agreed agreed) {
         var signed = agreed.signed();
         var invoicing = workplace.library().invoicing(agreed);
         return new Entry(

@@ -84,6 +84,7 @@ public record VisitPapers(
                 records.payments().ofQuote(quote).stream().map(Receipt::payment).toList();
         var account = new Account(invoices, payments);
         return invoices.stream()
+                .filter(paper -> paper.kind() != Invoice.Kind.CREDIT)
                 .map(invoice -> account.shown(invoice.number()))
                 .map(invoice -> new Bill(invoice, invoice.payments(), invoice.balance()))
                 .toList();

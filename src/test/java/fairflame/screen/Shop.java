@@ -22,7 +22,11 @@ final class Shop {
     private Shop() {}
 
     static Workplace in(Path folder) {
-        return Workplace.open(folder, LIBRARY, DAY, "Ines Calloway");
+        return in(folder, DAY);
+    }
+
+    static Workplace in(Path folder, Clock clock) {
+        return Workplace.open(folder, LIBRARY, clock, "Ines Calloway");
     }
 
     /** One of the demo visits as a draft. */

@@ -128,6 +128,12 @@ class WholeVisitTest {
 
     private static void bill(Hand hand, String visit) {
         hand.press("place-ledger").press("entry-" + visit).look("visit-1-ledger-signed");
+        hand.press("section-bill").press("make-invoice").look("visit-1-held-back");
+        assertThat(hand.model().work().entries(visit).get(0).next()).isEqualTo(LedgerWork.Next.CANCEL_RUNS);
+        hand.press("section-days").press("waiver");
+        hand.type("waiver-words", "My mother needs the warm pool for her hip today.")
+                .press("waive");
+        hand.look("visit-1-waived").press("section-bill");
         for (var test : tests(hand)) {
             hand.type(test.replace("passed-", "test-"), "in order").press(test);
         }

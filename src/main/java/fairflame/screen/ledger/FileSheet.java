@@ -1,22 +1,23 @@
 package fairflame.screen.ledger;
 
 import fairflame.agreement.SignedRevision;
-import fairflame.invoice.Invoice;
-import fairflame.quote.Line;
+import fairflame.screen.file.FileCards;
+import fairflame.screen.file.FileModel;
+import fairflame.screen.file.RepriceCard;
+import fairflame.screen.file.Section;
+import fairflame.screen.kit.Chips;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Words;
-import fairflame.visit.VisitPapers;
-import java.util.List;
-import java.util.Optional;
-import javafx.geometry.HPos;
+import fairflame.visit.JobFile;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Insets;
-import javafx.scene.layout.ColumnConstraints;
+import javafx.geometry.Pos;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** All papers of one visit on one sheet: signed against billed, invoices, payments, and what can be done now. */
+/** All papers of one visit on one sheet: what has to happen next, and everything the office does for it. */
 final class FileSheet extends VBox {
     private final LedgerModel model;
     private final Words words;
@@ -27,8 +28,8 @@ final class FileSheet extends VBox {
         this.words = words;
         getStyleClass().add("sheet");
         setPadding(new Insets(20));
-        getChildren().addAll(head(file), keys(file, ways), said(), Texts.rule("rule-strong"));
-        file.signed().ifPresentOrElse(signed -> signed(file, signed), () -> unsigned(file));
+        getChildren().addAll(head(file), keys(file, ways), said("ledger-said"), Texts.rule("rule-strong"));
+        file.job().ifPresentOrElse(job -> signed(file, job), () -> unsigned(file));
     }
 
     private VBox head(LedgerWork.File file) {
@@ -56,162 +57,100 @@ final class FileSheet extends VBox {
             away.setId("away");
             keys.getChildren().add(away);
         }
-        if (file.signed().isPresent()) {
+        file.signed().ifPresent(signed -> {
             var verify = Texts.button(words.say("ledger.verify"), model::verify);
             verify.setId("verify");
-            keys.getChildren().add(verify);
-        }
+            var paper = Texts.button(words.say("ledger.paper"), () -> model.paper(signed));
+            paper.setId("signed-paper");
+            keys.getChildren().addAll(verify, paper);
+        });
         return keys;
     }
 
-    private VBox said() {
+    /** What the last act did; stands at both ends of the sheet, so that it is seen wherever one was. */
+    private VBox said(String id) {
         var said = Texts.words("", "lagoon");
-        said.setId("ledger-said");
+        said.setId(id);
         said.textProperty()
-                .bind(javafx.beans.binding.Bindings.createStringBinding(
-                        () -> model.said().get().equals(LedgerModel.PROVED)
-                                ? words.say("ledger.proved")
-                                : model.said().get(),
-                        model.said()));
+                .bind(Bindings.createStringBinding(() -> told(model.said().get()), model.said()));
         said.managedProperty().bind(model.said().isNotEmpty());
         var refusal = Texts.words("", "refusal");
-        refusal.setId("ledger-refusal");
         refusal.textProperty().bind(model.refusal());
         refusal.managedProperty().bind(model.refusal().isNotEmpty());
         return new VBox(said, refusal);
     }
 
+    /** What an act did: the key of its words, and what they name after a tab. */
+    private String told(String said) {
+        if (said.equals(LedgerModel.PROVED)) {
+            return words.say("ledger.proved");
+        }
+        var parts = said.split("\t", 2);
+        return parts.length > 1 ? words.say(parts[0], parts[1]) : words.sayOr(said, said);
+    }
+
     private void unsigned(LedgerWork.File file) {
-        var words2 = file.quote()
+        var told = file.quote()
                 .map(quote ->
                         words.say("ledger.unsigned", quote.number(), quote.revision(), words.day(quote.validUntil())))
                 .orElse(words.say("ledger.no-quote"));
-        getChildren().add(Texts.words(words2));
-        file.quote()
-                .ifPresent(quote -> quote.choices()
-                        .forEach(choice -> getChildren()
-                                .add(pair(
-                                        choice.title(),
-                                        words.money(choice.totals().total())))));
+        getChildren().add(Texts.words(told));
+        file.quote().ifPresent(quote -> {
+            quote.choices()
+                    .forEach(choice -> getChildren()
+                            .add(pair(
+                                    choice.title(), words.money(choice.totals().total()))));
+            getChildren().add(new RepriceCard(model.work().papers(), quote.number(), words, said -> model.done(said)));
+        });
     }
 
-    private void signed(LedgerWork.File file, SignedRevision signed) {
+    private void signed(LedgerWork.File file, JobFile job) {
+        var signed = job.agreed().signed();
         var choice = signed.taken();
-        var invoices = file.bills().stream().map(VisitPapers.Bill::invoice).toList();
         getChildren()
-                .addAll(
-                        Texts.words(words.say(
-                                "ledger.signed-by",
-                                choice.title(),
-                                signed.signature().name(),
-                                words.moment(signed.signature().at()),
-                                signed.seal().brief())),
-                        comparison(choice.lines(), invoices));
-        getChildren().add(totals(signed, invoices));
+                .add(Texts.words(words.say(
+                        "ledger.signed-by",
+                        choice.title(),
+                        signed.signature().name(),
+                        words.moment(signed.signature().at()),
+                        signed.seal().brief())));
+        var cards = new FileCards(
+                new FileModel(model.work().papers(), job, said -> model.done(said)),
+                words,
+                file.leadsPlaced(),
+                model::print);
+        var chosen = cards.sections().contains(model.section().get())
+                ? model.section().get()
+                : model.begin();
+        var bar = new Chips();
+        cards.sections()
+                .forEach(section -> bar.one(
+                        "section-" + section.key(), words.say("section." + section.key()), section == chosen, () -> {
+                            model.section().set(section);
+                            cards.show(section);
+                        }));
+        getChildren().addAll(bar, cards);
+        cards.show(cards.sections().contains(chosen) ? chosen : Section.BILL);
+        getChildren().add(said("file-said"));
+        declined(signed);
+    }
+
+    private void declined(SignedRevision signed) {
         signed.declined()
                 .forEach(left -> getChildren()
                         .add(Texts.words(
                                 words.say("handover.declined", left.title(), words.money(left.total())),
                                 "small",
                                 "slate")));
-        if (file.bills().isEmpty()) {
-            getChildren().add(new CompletionForm(model, new CompletionModel(choice, file.leadsPlaced()), words));
-        }
-        file.bills().forEach(bill -> getChildren().add(new InvoiceCard(model, bill, words)));
     }
 
-    /** Every signed line beside what was billed for it. */
-    private GridPane comparison(List<Line> signed, List<Invoice> invoices) {
-        var grid = grid();
-        header(grid);
-        var row = 1;
-        for (var line : signed) {
-            var billed = invoices.stream()
-                    .flatMap(invoice -> invoice.lines().stream())
-                    .filter(other -> other.id().equals(line.id()))
-                    .findFirst();
-            row(
-                    grid,
-                    row++,
-                    line.description(),
-                    words.amount(line.net()),
-                    billed.map(other -> words.amount(other.net())));
-        }
-        for (var extra : invoices.stream()
-                .flatMap(invoice -> invoice.lines().stream())
-                .filter(other -> signed.stream().noneMatch(line -> line.id().equals(other.id())))
-                .toList()) {
-            row(grid, row++, extra.description(), "", Optional.of(words.amount(extra.net())));
-        }
-        return grid;
-    }
-
-    private GridPane totals(SignedRevision signed, List<Invoice> invoices) {
-        var grid = grid();
-        var taken = signed.taken().totals();
-        row(
-                grid,
-                0,
-                words.say("paper.subtotal"),
-                words.amount(taken.subtotal()),
-                invoices.stream()
-                        .findFirst()
-                        .map(invoice -> words.amount(invoice.totals().subtotal())));
-        row(
-                grid,
-                1,
-                words.say("ledger.tax"),
-                words.amount(taken.tax()),
-                invoices.stream()
-                        .findFirst()
-                        .map(invoice -> words.amount(invoice.totals().tax())));
-        row(
-                grid,
-                2,
-                words.say("paper.total"),
-                words.amount(taken.total()),
-                invoices.stream()
-                        .findFirst()
-                        .map(invoice -> words.amount(invoice.totals().total())));
-        return grid;
-    }
-
-    private void header(GridPane grid) {
-        var signed = Texts.line(words.say("ledger.signed"), "small", "slate");
-        var billed = Texts.line(words.say("ledger.billed"), "small", "slate");
-        GridPane.setHalignment(signed, HPos.RIGHT);
-        GridPane.setHalignment(billed, HPos.RIGHT);
-        grid.add(signed, 1, 0);
-        grid.add(billed, 2, 0);
-    }
-
-    private static GridPane grid() {
-        var grid = new GridPane();
-        grid.setHgap(20);
-        grid.setVgap(6);
-        var wide = new ColumnConstraints();
-        wide.setHgrow(Priority.ALWAYS);
-        var figure = new ColumnConstraints(96);
-        figure.setHalignment(HPos.RIGHT);
-        var other = new ColumnConstraints(96);
-        other.setHalignment(HPos.RIGHT);
-        grid.getColumnConstraints().addAll(wide, figure, other);
-        return grid;
-    }
-
-    private static void row(GridPane grid, int row, String name, String signed, Optional<String> billed) {
-        var title = Texts.words(name);
-        title.setMinWidth(0);
-        grid.add(title, 0, row);
-        grid.add(Texts.line(signed, "figure"), 1, row);
-        grid.add(Texts.line(billed.orElse("\u2013"), "figure"), 2, row);
-    }
-
-    static javafx.scene.layout.HBox pair(String name, String figure) {
-        var title = Texts.words(name);
-        title.setMinWidth(0);
-        title.setMaxWidth(Double.MAX_VALUE);
-        javafx.scene.layout.HBox.setHgrow(title, Priority.ALWAYS);
-        return Texts.across(16, title, Texts.line(figure, "figure"));
+    private static HBox pair(String left, String right) {
+        var text = Texts.words(left);
+        text.setMinWidth(0);
+        text.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(text, Priority.ALWAYS);
+        var row = new HBox(16, text, Texts.line(right, "figure"));
+        row.setAlignment(Pos.BASELINE_LEFT);
+        return row;
     }
 }

@@ -1,17 +1,22 @@
 package fairflame.screen.ledger;
 
 import fairflame.Refusal;
+import fairflame.agreement.SignedRevision;
 import fairflame.invoice.Invoice;
-import fairflame.money.Amounts;
+import fairflame.screen.file.Section;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import org.jspecify.annotations.Nullable;
 
 /** The office's list and the file that lies open, without a window. */
 public final class LedgerModel {
@@ -23,6 +28,7 @@ public final class LedgerModel {
     private final StringProperty visit = new SimpleStringProperty("");
     private final StringProperty refusal = new SimpleStringProperty("");
     private final StringProperty said = new SimpleStringProperty("");
+    private final ObjectProperty<@Nullable Section> section = new SimpleObjectProperty<>();
     private final ReadOnlyObjectWrapper<Map<LedgerWork.Next, List<LedgerWork.Entry>>> groups =
             new ReadOnlyObjectWrapper<>(Map.of());
     private final ReadOnlyObjectWrapper<Optional<LedgerWork.File>> file = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -30,7 +36,10 @@ public final class LedgerModel {
     public LedgerModel(LedgerWork work) {
         this.work = work;
         search.addListener((property, before, now) -> list());
-        visit.addListener((property, before, now) -> read());
+        visit.addListener((property, before, now) -> {
+            section.set(null);
+            read();
+        });
         list();
     }
 
@@ -98,27 +107,48 @@ public final class LedgerModel {
         file.set(visit.get().isEmpty() ? Optional.empty() : Optional.of(work.file(visit.get())));
     }
 
-    /** Makes the invoice of the open visit's signed quote. */
-    public void invoice(CompletionModel completion) {
-        act(() -> {
-            var signed = file.get().flatMap(LedgerWork.File::signed).orElseThrow();
-            work.invoice(signed.quote().number(), completion.record());
-            return "";
-        });
+    /** Part of the file that is shown; {@link #begin} until somebody chooses one. */
+    public ObjectProperty<@Nullable Section> section() {
+        return section;
     }
 
-    /** Takes a payment on an invoice of the open visit. */
-    public void pay(Invoice invoice, String amount, String method, String reference) {
-        act(() -> {
-            var money = Amounts.parse(invoice.currency(), amount.strip().replace(",", ""));
-            work.pay(invoice.number(), money, method, reference);
-            return amount.strip();
-        });
+    /** Where the file opens: at what has to happen next. */
+    public Section begin() {
+        return entry().map(entry -> switch (entry.next()) {
+                    case CONFLICT -> Section.WORK;
+                    case PERMIT, INSPECTION -> Section.PERMIT;
+                    case PERMIT_ISSUED, BOOK, CANCEL_RUNS, BOOKED -> Section.DAYS;
+                    case REFUND -> Section.MONEY;
+                    default -> Section.BILL;
+                })
+                .orElse(Section.BILL);
     }
 
-    /** Writes an invoice as paper. */
+    /** Reads list and file again after an act and says what it did. */
+    public void done(String what) {
+        list();
+        read();
+        said.set(what);
+    }
+
+    /** Writes an invoice or credit note as paper. */
     public void print(Invoice invoice) {
-        act(() -> work.print(invoice).toString());
+        written(() -> work.papers().paper(invoice));
+    }
+
+    /** Writes the signed quote as paper. */
+    public void paper(SignedRevision signed) {
+        written(() -> work.papers().signedPaper(signed));
+    }
+
+    private void written(Supplier<Path> paper) {
+        try {
+            refusal.set("");
+            said.set("ledger.written\t" + paper.get());
+        } catch (Refusal refused) {
+            said.set("");
+            refusal.set(refused.getMessage());
+        }
     }
 
     /** Proves the seal of the open visit's signed quote. */
@@ -131,17 +161,6 @@ public final class LedgerModel {
         } else {
             said.set("");
             refusal.set(String.join(" ", differences));
-        }
-    }
-
-    private void act(Supplier<String> act) {
-        try {
-            var done = act.get();
-            list();
-            read();
-            said.set(done);
-        } catch (Refusal refused) {
-            refusal.set(refused.getMessage());
         }
     }
 }

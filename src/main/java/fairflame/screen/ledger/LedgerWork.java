@@ -1,11 +1,10 @@
 package fairflame.screen.ledger;
 
 import fairflame.agreement.SignedRevision;
-import fairflame.invoice.Completion;
-import fairflame.invoice.Invoice;
 import fairflame.quote.Quote;
+import fairflame.screen.file.FileWork;
+import fairflame.visit.JobFile;
 import fairflame.visit.VisitPapers;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -19,26 +18,30 @@ public interface LedgerWork {
     /** Everything on one visit. */
     File file(String visit);
 
-    /** Makes the invoice of a signed quote; refused when the completion record lacks what the place demands. */
-    void invoice(String quote, Completion completion);
-
-    /** Takes a payment; refused above what is due. */
-    void pay(String invoice, Money amount, String method, String reference);
-
-    /** Writes the invoice as a paper and gives its place. */
-    Path print(Invoice invoice);
-
     /** What differs from what was signed, in words; none when the seal holds. */
     List<String> verify(String quote);
 
+    /** What can be done with the file of one visit. */
+    FileWork papers();
+
     /** What has to happen next with a visit. */
     enum Next {
-        FINISH,
-        STOPPED,
+        CONFLICT,
+        OVERDUE,
+        PERMIT,
+        INSPECTION,
+        INVOICE,
+        PART_BILLED,
+        PERMIT_ISSUED,
+        BOOK,
+        CANCEL_RUNS,
+        BOOKED,
+        REFUND,
+        PAYMENT,
         SIGN,
         EXPIRED,
-        INVOICE,
-        PAYMENT,
+        STOPPED,
+        FINISH,
         NOTHING
     }
 
@@ -53,6 +56,7 @@ public interface LedgerWork {
      * The papers of one visit.
      *
      * @param quote latest revision
+     * @param job everything on the signed job
      * @param leadsPlaced bypass leads not recorded as removed
      */
     record File(
@@ -60,6 +64,7 @@ public interface LedgerWork {
             Optional<Quote> quote,
             Optional<SignedRevision> signed,
             List<VisitPapers.Bill> bills,
+            Optional<JobFile> job,
             long leadsPlaced) {
         public File {
             bills = List.copyOf(bills);

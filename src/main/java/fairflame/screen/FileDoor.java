@@ -1,0 +1,162 @@
+package fairflame.screen;
+
+import fairflame.agreement.Change;
+import fairflame.agreement.ChangeDraft;
+import fairflame.agreement.SignedRevision;
+import fairflame.agreement.SigningAct;
+import fairflame.invoice.Completion;
+import fairflame.invoice.Invoice;
+import fairflame.invoice.actual.ActualEntry;
+import fairflame.invoice.permit.GasWork;
+import fairflame.invoice.permit.PermitStep;
+import fairflame.screen.file.FileWork;
+import fairflame.visit.Billing;
+import fairflame.visit.Conversion;
+import fairflame.visit.CustomerCopy;
+import fairflame.visit.JobActuals;
+import fairflame.visit.Ledger;
+import fairflame.visit.Permits;
+import fairflame.visit.Repricing;
+import fairflame.visit.Workplace;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.joda.money.Money;
+
+/** One visit's file: its part of the door to a shop at work. */
+final class FileDoor implements FileWork {
+    private static final int DUE_DAYS = 14;
+    private static final String ENGLISH = "en";
+
+    private final Workplace workplace;
+
+    FileDoor(Workplace workplace) {
+        this.workplace = workplace;
+    }
+
+    @Override
+    public LocalDate today() {
+        return workplace.today();
+    }
+
+    @Override
+    public String who() {
+        return workplace.who();
+    }
+
+    @Override
+    public void actual(String quote, ActualEntry entry) {
+        new JobActuals(workplace).enter(quote, entry);
+    }
+
+    @Override
+    public void permit(String quote, PermitStep step) {
+        new Permits(workplace).step(quote, step);
+    }
+
+    @Override
+    public void gasWork(String quote, GasWork work) {
+        new Permits(workplace).gasWork(quote, work);
+    }
+
+    @Override
+    public void waive(String quote, String statement) {
+        new Permits(workplace).waive(quote, workplace.today(), statement);
+    }
+
+    @Override
+    public void book(String quote, LocalDate day, String crew) {
+        new Permits(workplace).book(quote, day, crew);
+    }
+
+    @Override
+    public void deposit(String quote, Received received) {
+        new Billing(workplace).deposit(quote, money(received));
+    }
+
+    private Billing.Received money(Received received) {
+        return new Billing.Received(received.amount(), received.method(), received.reference(), workplace.today());
+    }
+
+    @Override
+    public void invoice(String quote, Completion completion, LocalDate supplied) {
+        new Billing(workplace).invoice(quote, completion, new Billing.Terms(supplied, DUE_DAYS, true));
+    }
+
+    @Override
+    public void part(String quote, Map<String, BigDecimal> done, LocalDate supplied) {
+        new Conversion(workplace).part(quote, done, new Billing.Terms(supplied, DUE_DAYS, false));
+    }
+
+    @Override
+    public void pay(String invoice, Received received) {
+        new Billing(workplace).pay(invoice, money(received));
+    }
+
+    @Override
+    public void credit(String invoice, Map<String, BigDecimal> back, String reason) {
+        new Conversion(workplace).credit(invoice, back, reason);
+    }
+
+    @Override
+    public void refund(String quote, Received paidBack, String reason) {
+        new Ledger(workplace).refund(quote, paidBack.amount(), paidBack.method(), reason);
+    }
+
+    @Override
+    public void writeOff(String invoice, Money amount, String reason) {
+        new Ledger(workplace).writeOff(invoice, amount, reason);
+    }
+
+    @Override
+    public ChangeDraft draft(String quote, Change change) {
+        return new Conversion(workplace).draft(quote, change);
+    }
+
+    @Override
+    public List<String> consent(String quote, ChangeDraft draft) {
+        return new Conversion(workplace).consent(quote, draft);
+    }
+
+    @Override
+    public void sign(String quote, Change change, Act act) {
+        new Conversion(workplace)
+                .sign(
+                        quote,
+                        change,
+                        new SigningAct(
+                                act.name(),
+                                act.role(),
+                                workplace.now(),
+                                Set.of(SigningAct.AUTHORISE, SigningAct.ELECTRONIC),
+                                Map.of(),
+                                act.strokes(),
+                                workplace.who()));
+    }
+
+    @Override
+    public List<Repricing.Difference> differences(String quote) {
+        return new Repricing(workplace).differences(quote);
+    }
+
+    @Override
+    public void reprice(String quote) {
+        new Repricing(workplace).make(quote);
+    }
+
+    @Override
+    public Path paper(Invoice invoice) {
+        if (invoice.kind() != Invoice.Kind.CREDIT) {
+            new Billing(workplace).shown(invoice.number());
+        }
+        return workplace.papers().resolve(invoice.number() + ".pdf");
+    }
+
+    @Override
+    public Path signedPaper(SignedRevision signed) {
+        return new CustomerCopy(workplace, signed, ENGLISH).paper(workplace.papers());
+    }
+}
