@@ -71,8 +71,7 @@ final class LedgerRows {
                 paper.flatMap(VisitPapers::signed),
                 paper.map(VisitPapers::bills).orElse(List.of()),
                 paper.flatMap(VisitPapers::signed)
-                        .map(signed ->
-                                JobFile.of(workplace, signed.quote().number())),
+                        .map(signed -> JobFile.of(workplace, signed.quote().number())),
                 draft.map(LedgerRows::leads).orElse(0L));
     }
 

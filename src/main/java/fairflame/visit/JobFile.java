@@ -130,6 +130,13 @@ public record JobFile(
         return billed;
     }
 
+    /** All invoices less all credit notes. */
+    public Money billedTotal() {
+        return papers.stream()
+                .map(paper -> paper.totals().total())
+                .reduce(Money.zero(agreed.signed().quote().currency()), Money::plus);
+    }
+
     /** Agreed lines that are not billed to the end; those credited back count as open again. */
     public List<Line> open() {
         var billed = billed();

@@ -64,9 +64,8 @@ public enum NextStep {
         if (job.heldBack(today)) {
             return CANCEL_RUNS;
         }
-        if (needed && !state.settled() && isDone(job, today)
-                || state == PermitState.BOOKED
-                || state == PermitState.FAILED) {
+        var late = needed && !state.settled() && isDone(job, today);
+        if (late || state == PermitState.BOOKED || state == PermitState.FAILED) {
             return INSPECTION;
         }
         if (billed) {

@@ -94,12 +94,13 @@ public final class VisitList {
 
     /** What is still to come in: what is billed and open, and what is agreed and not billed. */
     private static Money amount(JobFile job) {
-        var billed = job.papers().stream()
-                .map(paper -> paper.totals().total())
-                .reduce(Money.zero(job.agreed().signed().quote().currency()), Money::plus);
         return job.isBilled()
                 ? job.account().balance()
-                : job.agreed().totals().total().minus(billed).plus(job.account().balance());
+                : job.agreed()
+                        .totals()
+                        .total()
+                        .minus(job.billedTotal())
+                        .plus(job.account().balance());
     }
 
     private static String words(VisitPapers paper, Optional<JobFile> job) {

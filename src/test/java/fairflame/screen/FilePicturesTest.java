@@ -38,8 +38,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 @ExtendWith(ScreenMachine.class)
 class FilePicturesTest {
     private static final String QUOTE = "Q-2026-0001";
-    private static final Set<String> FOLDS = Set.of(
-            "outside", "actual-pad", "actual-tasks", "waiver", "part-bill", "change-line", "change-remove");
+    private static final Set<String> FOLDS =
+            Set.of("outside", "actual-pad", "actual-tasks", "waiver", "part-bill", "change-line", "change-remove");
 
     @TempDir
     Path folder;
@@ -83,7 +83,11 @@ class FilePicturesTest {
                 quote,
                 "larger-line",
                 new HandoverWork.Act(
-                        "Tobias Renner", "owner", promises, List.of(List.of(10, 20, 300, 40, 500, 60)), "Ines Calloway"));
+                        "Tobias Renner",
+                        "owner",
+                        promises,
+                        List.of(List.of(10, 20, 300, 40, 500, 60)),
+                        "Ines Calloway"));
     }
 
     private void walk(WorkplaceScreens work, Workplace workplace, Look look, Scene scene, String name) {
@@ -147,8 +151,7 @@ class FilePicturesTest {
                         Map.of(),
                         "The shop bears it"));
         var billing = new Billing(workplace);
-        var bill = billing.invoice(
-                QUOTE, CompletionFile.NOTHING, new Billing.Terms(workplace.today(), 14, false));
+        var bill = billing.invoice(QUOTE, CompletionFile.NOTHING, new Billing.Terms(workplace.today(), 14, false));
         billing.pay(
                 bill.invoice().number(),
                 new Billing.Received(Money.parse("USD 100.00"), "cash", "", workplace.today()));

@@ -46,7 +46,8 @@ final class ChangeCard extends Card {
     private void fill(List<AddedLine> added) {
         lines.getChildren().clear();
         for (int i = 0; i < added.size(); i++) {
-            var line = added.get(i);
+            var place = i;
+            var line = added.get(place);
             lines.getChildren()
                     .addAll(
                             pair(
@@ -56,7 +57,7 @@ final class ChangeCard extends Card {
                                             words.number(line.quantity()),
                                             words.sayOr("unit." + line.unit(), line.unit())),
                                     words.amount(line.unitPrice())),
-                            keys(key("change-drop-" + i, words.say("file.change-drop"), () -> model.drop(line))));
+                            keys(key("change-drop-" + place, words.say("file.change-drop"), () -> model.drop(place))));
         }
     }
 

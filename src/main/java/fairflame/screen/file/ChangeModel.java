@@ -139,8 +139,11 @@ public final class ChangeModel {
         });
     }
 
-    public void drop(AddedLine line) {
-        added.set(added.get().stream().filter(each -> each != line).toList());
+    /** Leaves out the line at a place of {@link #added}. */
+    public void drop(int place) {
+        var fewer = new ArrayList<>(added.get());
+        fewer.remove(place);
+        added.set(List.copyOf(fewer));
         stale();
     }
 

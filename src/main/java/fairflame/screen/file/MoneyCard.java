@@ -16,9 +16,16 @@ final class MoneyCard extends Card {
         add(pair(
                 words.say("file.agreed"),
                 words.money(file.job().agreed().totals().total())));
+        if (!file.job().papers().isEmpty()) {
+            add(pair(words.say("file.billed-total"), words.money(file.job().billedTotal())));
+        }
         file.job().movements().forEach(this::movement);
-        var balance = pair(words.say("file.balance"), words.money(account.balance()), "strong");
-        add(Texts.rule("rule"), balance);
+        var balance = account.balance();
+        add(
+                Texts.rule("rule"),
+                balance.isNegative()
+                        ? pair(words.say("file.held"), words.money(balance.negated()), "strong")
+                        : pair(words.say("file.balance"), words.money(balance), "strong"));
         if (file.job().deposit().isPositive() && file.job().papers().isEmpty()) {
             add(Texts.words(
                     words.say(
@@ -57,6 +64,6 @@ final class MoneyCard extends Card {
         var why = movement.kind() == Movement.Kind.PAYMENT ? "" : ": " + movement.reason();
         add(pair(
                 words.say("movement." + kind) + ", " + words.day(movement.on()) + how + why,
-                words.amount(movement.settles())));
+                words.amount(movement.settles().negated())));
     }
 }

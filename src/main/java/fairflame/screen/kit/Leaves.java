@@ -49,6 +49,7 @@ public final class Leaves extends VBox {
             key.setId("leaf-" + place);
             key.setToggleGroup(group);
             key.setMaxWidth(Double.MAX_VALUE);
+            key.setMinHeight(USE_PREF_SIZE);
             HBox.setHgrow(key, Priority.ALWAYS);
             key.setOnAction(event -> show(place));
             keys.add(key);
