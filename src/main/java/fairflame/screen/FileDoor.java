@@ -29,7 +29,6 @@ import org.joda.money.Money;
 /** One visit's file: its part of the door to a shop at work. */
 final class FileDoor implements FileWork {
     private static final int DUE_DAYS = 14;
-    private static final String ENGLISH = "en";
 
     private final Workplace workplace;
 
@@ -157,6 +156,6 @@ final class FileDoor implements FileWork {
 
     @Override
     public Path signedPaper(SignedRevision signed) {
-        return new CustomerCopy(workplace, signed, ENGLISH).paper(workplace.papers());
+        return new CustomerCopy(workplace, signed).paper(workplace.papers());
     }
 }
