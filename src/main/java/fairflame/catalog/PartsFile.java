@@ -16,7 +16,7 @@ final class PartsFile {
     private final CurrencyUnit currency;
     private final List<Supplier> suppliers;
 
-    private PartsFile(CurrencyUnit currency, List<Supplier> suppliers) {
+    PartsFile(CurrencyUnit currency, List<Supplier> suppliers) {
         this.currency = currency;
         this.suppliers = suppliers;
     }
@@ -32,7 +32,7 @@ final class PartsFile {
                 .orElse(List.of());
     }
 
-    private Part part(CsvRow row) {
+    Part part(CsvRow row) {
         row.readIfFilled("currency", text -> same(Fields.currency(text)));
         return new Part(
                 row.id("number"),

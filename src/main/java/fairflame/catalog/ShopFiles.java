@@ -41,6 +41,29 @@ public final class ShopFiles {
         return reader.problems.found();
     }
 
+    /** What the entries of a shop that was changed in memory demand of each other and do not get. */
+    public static List<Refusal> disagreements(Shop shop) {
+        var reader = new ShopFiles(Map.of());
+        reader.crossCheck(shop);
+        var suppliers = shop.suppliers().stream().map(Supplier::id).toList();
+        shop.parts().stream()
+                .filter(part -> !suppliers.contains(part.supplier()))
+                .forEach(part -> reader.problems.add(
+                        Refusal.unknown("supplier", part.supplier(), "one of " + String.join(", ", suppliers))
+                                .at("part " + part.number() + ", supplier")));
+        return reader.problems.found();
+    }
+
+    /**
+     * One part from the cells of a row, read as {@code parts.csv} is.
+     *
+     * @param cells by the name of the column
+     * @throws Refusal that names row and column
+     */
+    public static Part part(Map<String, String> cells, Shop shop) {
+        return new PartsFile(shop.currency(), shop.suppliers()).part(new CsvRow(PartsFile.NAME, 2, cells));
+    }
+
     private Optional<Shop> read() {
         var head = problems.attempt(
                 () -> YamlEntry.parse(FileText.in(files, SHOP)).only("name", "version", "currency", "source"));

@@ -10,7 +10,9 @@ import java.util.Set;
  * The shop as its papers show it.
  *
  * @param seller name, address, phone and mail
- * @param licence licences as printed under the name
+ * @param tagline printed under the name; empty for none
+ * @param licence licences as printed in the head; empty for none
+ * @param insurance as printed in the head; empty for none
  * @param mark what is drawn beside the name
  * @param pay how an invoice can be paid, a line each
  * @param country two letters of ISO 3166-1, for electronic invoices
@@ -73,12 +75,12 @@ public record Company(
         var seller = new Party(yaml.text("name"), yaml.texts("address"), yaml.text("phone"), yaml.text("email"), "");
         return new Company(
                 seller,
-                yaml.text("tagline", language),
-                yaml.text("licence", language),
-                yaml.text("insurance", language),
+                yaml.textIfTold("tagline", language),
+                yaml.textIfTold("licence", language),
+                yaml.textIfTold("insurance", language),
                 Mark.parse(yaml.text("mark")),
                 yaml.texts("pay", language),
                 yaml.textOr("country", "US"),
-                yaml.textOr("tax-registration", ""));
+                yaml.textIfTold("tax-registration", language));
     }
 }

@@ -14,6 +14,7 @@ import fairflame.document.page.Stroke;
 import fairflame.quote.Party;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Who the paper comes from, over the first page. */
 final class Letterhead {
@@ -24,7 +25,9 @@ final class Letterhead {
     static Block of(Party seller, String licence, Company company) {
         var name = new ArrayList<Block>();
         name.add(Paragraph.of(seller.name(), Type.NAME));
-        name.add(Paragraph.of(company.tagline(), Type.QUIET));
+        if (!company.tagline().isBlank()) {
+            name.add(Paragraph.of(company.tagline(), Type.QUIET));
+        }
         boolean marked = company.mark() == Company.Mark.FLAME_OVER_WATER;
         Block left = marked
                 ? Grid.beside(
@@ -43,8 +46,7 @@ final class Letterhead {
         var lines = new ArrayList<Block>();
         lines.add(right(String.join(", ", seller.address())));
         lines.add(right(seller.phone() + "  \u00B7  " + seller.email()));
-        lines.add(right(licence));
-        lines.add(right(company.insurance()));
+        Stream.of(licence, company.insurance()).filter(line -> !line.isBlank()).forEach(line -> lines.add(right(line)));
         return new Stack(lines);
     }
 

@@ -68,6 +68,12 @@ final class Yaml {
         return node.isObject() ? text(node.path(language), name + "." + language) : text(node, name);
     }
 
+    /** As {@link #text(String, String)}; empty where the name or the language is left out or nothing stands there. */
+    String textIfTold(String name, String language) {
+        var node = root.path(name).isObject() ? root.path(name).path(language) : root.path(name);
+        return node.asText().isBlank() ? "" : text(node, name);
+    }
+
     List<String> texts(String name) {
         return texts(root.path(name), name);
     }

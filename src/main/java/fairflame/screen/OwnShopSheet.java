@@ -5,6 +5,7 @@ import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Words;
 import fairflame.visit.OwnShop;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import java.util.function.Consumer;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.geometry.Insets;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
 /** Asks what stands on top of every paper of a shop of one's own. */
@@ -19,54 +21,62 @@ final class OwnShopSheet extends VBox {
     private static final List<String> FIELDS = List.of("name", "address", "phone", "email", "licence");
 
     private final Map<String, StringProperty> typed = new LinkedHashMap<>();
+    private final Map<String, StringProperty> refused = new LinkedHashMap<>();
+    private final Label refusal = Texts.words("", "refusal");
 
     OwnShopSheet(Words words, Consumer<OwnShop.Details> begin, Runnable back) {
         super(12);
         getStyleClass().add("sheet");
-        setPadding(new Insets(24));
-        getChildren()
-                .addAll(
-                        Texts.words(words.say("own.begin"), "large", "strong"),
-                        Texts.words(words.say("own.note"), "slate"));
+        setPadding(new Insets(20, 12, 20, 24));
+        var fields = Texts.column(
+                12,
+                Texts.words(words.say("own.begin"), "large", "strong"),
+                Texts.words(words.say("own.note"), "slate"));
+        fields.setPadding(new Insets(2, 14, 8, 2));
         for (var field : FIELDS) {
-            typed.put(field, new SimpleStringProperty(""));
-            getChildren()
-                    .add(new Slip(
-                            "own-" + field, words.say("own." + field), field(field), new SimpleStringProperty("")));
+            fields.getChildren()
+                    .add(new Slip("own-" + field, words.say("own." + field), of(typed, field), of(refused, field)));
         }
-        var refusal = Texts.words("", "refusal");
-        var start = Texts.button(
-                words.say("own.start"),
-                () -> {
-                    try {
-                        begin.accept(details());
-                    } catch (Refusal refused) {
-                        refusal.setText(refused.getMessage());
-                    }
-                },
-                "act");
+        refusal.managedProperty().bind(refusal.textProperty().isNotEmpty());
+        var start = Texts.button(words.say("own.start"), () -> start(begin), "act");
         start.setId("own-start");
         start.setMaxWidth(Double.MAX_VALUE);
         var stay = Texts.button(words.say("own.stay"), back);
         stay.setId("own-stay");
         stay.setMaxWidth(Double.MAX_VALUE);
-        getChildren().addAll(refusal, start, stay);
+        fields.getChildren().addAll(refusal, start, stay);
+        getChildren().add(Texts.scrolling(fields));
     }
 
-    private StringProperty field(String name) {
-        return typed.computeIfAbsent(name, key -> new SimpleStringProperty(""));
+    private static StringProperty of(Map<String, StringProperty> texts, String field) {
+        return texts.computeIfAbsent(field, key -> new SimpleStringProperty(""));
+    }
+
+    /** What is refused stands beside its field; what belongs to none, above the keys. */
+    private void start(Consumer<OwnShop.Details> begin) {
+        refused.values().forEach(said -> said.set(""));
+        refusal.setText("");
+        try {
+            begin.accept(details());
+        } catch (Refusal wrong) {
+            if (FIELDS.contains(wrong.where())) {
+                of(refused, wrong.where()).set(wrong.what() + ": " + wrong.allowed());
+            } else {
+                refusal.setText(wrong.getMessage());
+            }
+        }
     }
 
     private OwnShop.Details details() {
-        var lines = java.util.Arrays.stream(field("address").get().split(","))
+        var lines = Arrays.stream(of(typed, "address").get().split(","))
                 .map(String::strip)
                 .filter(line -> !line.isEmpty())
                 .toList();
         return new OwnShop.Details(
-                field("name").get(),
+                of(typed, "name").get(),
                 lines,
-                field("phone").get(),
-                field("email").get(),
-                field("licence").get());
+                of(typed, "phone").get(),
+                of(typed, "email").get(),
+                of(typed, "licence").get());
     }
 }

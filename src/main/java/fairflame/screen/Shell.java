@@ -151,7 +151,12 @@ public final class Shell extends StackPane {
     }
 
     private StockView stock() {
-        var view = new StockView(new StockModel(model.work().stock()), words, look, veil);
+        var view = new StockView(
+                new StockModel(model.work().stock()),
+                words,
+                look,
+                veil,
+                model.work().demo() ? Optional.of(this::ownShop) : Optional.empty());
         closeView = view::close;
         return view;
     }

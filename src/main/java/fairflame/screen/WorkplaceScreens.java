@@ -23,6 +23,7 @@ import fairflame.visit.Agreeing;
 import fairflame.visit.Drafts;
 import fairflame.visit.Examination;
 import fairflame.visit.Gauges;
+import fairflame.visit.Library;
 import fairflame.visit.Offer;
 import fairflame.visit.Proof;
 import fairflame.visit.QuoteMaking;
@@ -41,14 +42,14 @@ public final class WorkplaceScreens implements ScreenWork {
     private final Workplace workplace;
     private final boolean demo;
     private final Drafts drafts;
-    private final QuoteMaking quotes;
+    private Made quotes;
     private final LedgerRows ledger;
 
     public WorkplaceScreens(Workplace workplace, boolean demo) {
         this.workplace = workplace;
         this.demo = demo;
         this.drafts = new Drafts(workplace);
-        this.quotes = new QuoteMaking(workplace.library());
+        this.quotes = Made.of(workplace.library());
         this.ledger = new LedgerRows(workplace, drafts);
     }
 
@@ -95,13 +96,27 @@ public final class WorkplaceScreens implements ScreenWork {
         if (!(examined.finding() instanceof Finding.StopWork)
                 && visit.customer().isPresent()) {
             try {
-                quote = Optional.of(quotes.quote(examined, PREVIEW, 1, workplace.today()));
+                quote = Optional.of(quotes().quote(examined, PREVIEW, 1, workplace.today()));
             } catch (Refusal refusal) {
                 notPriced = String.valueOf(refusal.getMessage());
             }
         }
         return new Judged(
                 examined.finding(), examined.verdicts(), Gauges.of(examined.verdicts()), next, quote, notPriced);
+    }
+
+    /** Prices by the shop as it now is: what the stock room changes counts at once. */
+    private QuoteMaking quotes() {
+        if (!quotes.from().equals(workplace.library())) {
+            quotes = Made.of(workplace.library());
+        }
+        return quotes.making();
+    }
+
+    private record Made(Library from, QuoteMaking making) {
+        static Made of(Library library) {
+            return new Made(library, new QuoteMaking(library));
+        }
     }
 
     @Override

@@ -5,13 +5,19 @@ import fairflame.catalog.upkeep.PastPrice;
 import fairflame.catalog.upkeep.Preview;
 import fairflame.catalog.upkeep.Stocked;
 import fairflame.catalog.upkeep.TakenOver;
+import fairflame.catalog.upkeep.Watch;
 import java.time.LocalDate;
 import java.util.List;
 
 /** Price lists taken over from suppliers. The rows of the shop's folder stay; what imports changed lies over them. */
 public interface PriceLists {
     /** Takes a whole price list over; refused when a row of it is. */
-    TakenOver take(Preview preview, LocalDate day);
+    default TakenOver take(Preview preview, LocalDate day) {
+        return take(preview, day, Watch.NONE);
+    }
+
+    /** As {@link #take(Preview, LocalDate)}, watched. */
+    TakenOver take(Preview preview, LocalDate day, Watch watch);
 
     /** Takes an import back; refused when a later one changed a part of it. */
     TakenOver undo(int id, LocalDate day);

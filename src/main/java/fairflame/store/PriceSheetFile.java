@@ -8,6 +8,7 @@ import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import fairflame.Refusal;
 import fairflame.catalog.upkeep.PriceSheet;
 import fairflame.catalog.upkeep.PriceSheet.SheetRow;
+import fairflame.catalog.upkeep.Watch;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,16 +39,24 @@ public final class PriceSheetFile {
     private List<String> header = List.of();
     private final List<SheetRow> rows = new ArrayList<>();
 
-    private PriceSheetFile(String name) {
+    private final Watch watch;
+
+    private PriceSheetFile(String name, Watch watch) {
         this.name = name;
+        this.watch = watch;
     }
 
     /** Reads the whole list; every refusal names the file. */
     public static PriceSheet read(Path file) {
+        return read(file, Watch.NONE);
+    }
+
+    /** As {@link #read(Path)}, watched. */
+    public static PriceSheet read(Path file, Watch watch) {
         if (!Files.isRegularFile(file)) {
             throw Refusal.unusable("price list", file, "an existing CSV or XLSX file");
         }
-        var sheet = new PriceSheetFile(String.valueOf(file.getFileName()));
+        var sheet = new PriceSheetFile(String.valueOf(file.getFileName()), watch);
         try {
             if (Files.size(file) > MOST_BYTES) {
                 throw Refusal.outOfRange("size of file", Files.size(file) + " bytes", "at most 64 MiB");
@@ -141,6 +150,7 @@ public final class PriceSheetFile {
         if (rows.size() == MOST_ROWS) {
             throw Refusal.outOfRange("rows", "more than " + MOST_ROWS, "at most " + MOST_ROWS);
         }
+        watch.passing(Watch.Stage.READING, rows.size());
         rows.add(new SheetRow(number, cells));
     }
 }

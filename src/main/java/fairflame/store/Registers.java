@@ -1,5 +1,6 @@
 package fairflame.store;
 
+import fairflame.catalog.edit.ShopEdit;
 import fairflame.catalog.upkeep.ColumnMapping;
 import fairflame.invoice.account.Movement;
 import fairflame.invoice.actual.Actuals;
@@ -35,6 +36,9 @@ public interface Registers {
 
     /** Layouts of price lists, by supplier. */
     Register<ColumnMapping> mappings();
+
+    /** Changes made in the stock room, by number. */
+    Register<ShopEdit> shopEdits();
 
     /** Standard times that a person changed, by task. */
     Register<TimeDecision> timeDecisions();

@@ -8,6 +8,7 @@ import fairflame.catalog.upkeep.Preview;
 import fairflame.catalog.upkeep.PriceListUndo;
 import fairflame.catalog.upkeep.Stocked;
 import fairflame.catalog.upkeep.TakenOver;
+import fairflame.catalog.upkeep.Watch;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
@@ -37,7 +38,7 @@ final class SqlitePriceLists implements PriceLists {
     }
 
     @Override
-    public TakenOver take(Preview preview, LocalDate day) {
+    public TakenOver take(Preview preview, LocalDate day, Watch watch) {
         var changes = preview.accepted();
         if (changes.isEmpty()) {
             throw Refusal.notAllowed("price list", preview.file() + " without a change", "a list that changes a part");
@@ -54,7 +55,7 @@ final class SqlitePriceLists implements PriceLists {
                 .bind("day", day.toString())
                 .bind("who", journal.by().who())
                 .execute();
-        insert(id, changes);
+        insert(id, changes, watch);
         journal.stored("price list taken over", "import " + id, Digest.of(changes.toString()));
         return find(id);
     }
@@ -77,7 +78,8 @@ final class SqlitePriceLists implements PriceLists {
         return byNumber;
     }
 
-    private void insert(int id, List<PartChange> changes) {
+    private void insert(int id, List<PartChange> changes, Watch watch) {
+        var done = 0;
         try (var batch = handle.prepareBatch("""
                 insert into part_state (import, number, after, sheet_row, role, size, description, consumable, unit,
                     currency, cost, list_price, supplier, warranty_months, preferred, source, replaced_by, vanished)
@@ -86,6 +88,7 @@ final class SqlitePriceLists implements PriceLists {
             for (var change : changes) {
                 change.before().ifPresent(before -> add(batch, id, change.row(), before, false));
                 add(batch, id, change.row(), change.after(), true);
+                watch.passing(Watch.Stage.STORING, done++);
                 if (batch.size() >= BATCH) {
                     batch.execute();
                 }

@@ -1,5 +1,6 @@
 package fairflame.store;
 
+import fairflame.catalog.edit.ShopEdit;
 import fairflame.catalog.upkeep.ColumnMapping;
 import fairflame.invoice.account.Movement;
 import fairflame.invoice.actual.Actuals;
@@ -56,6 +57,11 @@ final class SqliteRegisters implements Registers {
     @Override
     public Register<ColumnMapping> mappings() {
         return new SqliteRegister<>(handle, journal, "column mapping", ColumnMapping.class);
+    }
+
+    @Override
+    public Register<ShopEdit> shopEdits() {
+        return new SqliteRegister<>(handle, journal, "shop edit", ShopEdit.class);
     }
 
     @Override

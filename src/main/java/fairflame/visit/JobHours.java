@@ -67,6 +67,21 @@ public final class JobHours {
         return TimeComparison.outliers(hours());
     }
 
+    /** What was decided for a task, the last first. */
+    public List<TimeDecision> decisions(String task) {
+        var all = new java.util.ArrayList<TimeDecision>();
+        workplace
+                .store()
+                .reading(records -> records.registers().timeDecisions().history(task))
+                .forEach(decision -> all.add(0, decision));
+        return all;
+    }
+
+    /** The standard time of a task for one job and one piece as it stands in the shop's folder, hours. */
+    public BigDecimal folderTime(String task) {
+        return onePiece(workplace.folderShop().task(task));
+    }
+
     private List<ActualHours> hours() {
         var shop = workplace.folderShop();
         return workplace.store().reading(records -> known(records, shop));

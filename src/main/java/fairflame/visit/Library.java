@@ -39,6 +39,7 @@ import java.util.function.Supplier;
  * @param translations what the files say in other languages
  * @param wording the language that everything here speaks
  * @param versions names and digests of catalog, knowledge and templates, kept in every quote
+ * @param sources where it was read from
  */
 public record Library(
         Knowledge knowledge,
@@ -52,7 +53,8 @@ public record Library(
         SheetTemplates spreadsheets,
         List<String> versions,
         Translations translations,
-        Wording wording) {
+        Wording wording,
+        Sources sources) {
     /** The language that papers are written in unless the customer wants another. */
     public static final String ENGLISH = "en";
 
@@ -63,8 +65,14 @@ public record Library(
 
     /** Reads a shop's folders, or the samples where none is given; refused as a whole when anything in them is. */
     public static Library load(Sources sources) {
-        var templates = texts(sources.templates(), () -> Folder.shipped("templates"));
-        var catalog = texts(sources.catalog(), () -> Folder.shipped("catalog-sample"));
+        return of(
+                sources,
+                texts(sources.catalog(), () -> Folder.shipped("catalog-sample")),
+                texts(sources.templates(), () -> Folder.shipped("templates")));
+    }
+
+    /** As {@link #load}, with the texts of catalog and templates as they would be after a change. */
+    static Library of(Sources sources, Map<String, String> catalog, Map<String, String> templates) {
         var knowledgeFiles = texts(sources.knowledge(), Knowledge::shippedFiles);
         var shop = placed(sources.catalog(), () -> ShopFiles.parse(catalog));
         return new Library(
@@ -82,7 +90,8 @@ public record Library(
                         "knowledge: " + digest(knowledgeFiles),
                         "templates: " + digest(templates)),
                 new Translations(List.of(catalog, templates), knowledgeFiles),
-                Wording.ENGLISH);
+                Wording.ENGLISH,
+                sources);
     }
 
     /**
@@ -106,7 +115,8 @@ public record Library(
                 spreadsheets,
                 versions,
                 translations,
-                words);
+                words,
+                sources);
     }
 
     /** The same library in the language that a quote was made in. */
@@ -141,7 +151,21 @@ public record Library(
                 spreadsheets,
                 named,
                 translations,
-                wording);
+                wording,
+                sources);
+    }
+
+    /** Reads also what is otherwise read only when it is used: accounts, and the papers in every language. */
+    Library readWhole() {
+        if (!accounts.isEmpty()) {
+            placed(sources.catalog(), () -> Chart.parse(accounts));
+        }
+        templates.keySet().stream()
+                .filter(name -> name.endsWith("/layout.yaml"))
+                .map(name -> name.substring(0, name.indexOf('/')))
+                .sorted()
+                .forEach(language -> placed(sources.templates(), () -> paper(language)));
+        return this;
     }
 
     /** The printed words in a language. */

@@ -1,8 +1,9 @@
 package fairflame.visit;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import fairflame.Refusal;
+import fairflame.catalog.edit.FieldEdit;
+import fairflame.catalog.edit.Spot;
+import fairflame.catalog.edit.YamlText;
 import fairflame.store.Folder;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -31,10 +32,19 @@ public final class OwnShop {
         public Details {
             address = List.copyOf(address);
             if (name.isBlank()) {
-                throw Refusal.missing("name of the shop", "the name as it stands on paper");
+                throw Refusal.missing("name of the shop", "the name as it stands on paper")
+                        .at("name");
             }
             if (address.isEmpty()) {
-                throw Refusal.missing("address of the shop", "one line or more");
+                throw Refusal.missing("address of the shop", "one line or more").at("address");
+            }
+            if (phone.isBlank()) {
+                throw Refusal.missing("telephone of the shop", "the number that customers call")
+                        .at("phone");
+            }
+            if (!email.strip().matches("[^@\\s]+@[^@\\s]+")) {
+                throw Refusal.malformed("e-mail address", email, "a name, @ and a domain, such as desk@shop.example")
+                        .at("email");
             }
         }
     }
@@ -54,7 +64,10 @@ public final class OwnShop {
             throw Refusal.unusable("folder", folder, "a folder without catalog and templates of an earlier start");
         }
         var templates = new LinkedHashMap<String, String>(Folder.shipped(TEMPLATES));
-        templates.put(COMPANY, company(details));
+        templates.put(COMPANY, company(templates.getOrDefault(COMPANY, ""), details));
+        // Read before anything is written: a shop that was begun always opens.
+        Library.of(Sources.samples(), Folder.shipped("catalog-sample"), templates)
+                .readWhole();
         try {
             write(folder.resolve(TEMPLATES), templates);
             for (var sheet : Folder.spreadsheets(Optional.empty()).entrySet()) {
@@ -67,19 +80,31 @@ public final class OwnShop {
         return in(folder);
     }
 
-    private static String company(Details details) {
-        var fields = new LinkedHashMap<String, Object>();
-        fields.put("name", details.name().strip());
-        fields.put("address", details.address());
-        fields.put("phone", details.phone().strip());
-        fields.put("email", details.email().strip());
-        fields.put("licence", details.licence().strip());
-        fields.put("mark", "none");
-        try {
-            return new YAMLMapper().writeValueAsString(fields);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
+    /** The sample's file with every detail of the demo shop replaced; its remarks stay to guide whoever edits it. */
+    private static String company(String sample, Details details) {
+        var own = new LinkedHashMap<Spot, String>();
+        own.put(Spot.of("name"), details.name().strip());
+        own.put(Spot.of("address"), String.join("\n", details.address()));
+        own.put(Spot.of("phone"), details.phone().strip());
+        own.put(Spot.of("email"), details.email().strip());
+        own.put(Spot.of("mark"), "none");
+        own.put(Spot.of("tax-registration"), "");
+        for (var language : List.of("en", "es")) {
+            own.put(Spot.of("licence", language), details.licence().strip());
+            own.put(Spot.of("tagline", language), "");
+            own.put(Spot.of("insurance", language), "");
         }
+        own.put(Spot.of("pay", "en"), "Please write the invoice number on your payment.");
+        own.put(Spot.of("pay", "es"), "Escriba el número de factura en su pago.");
+        var text = sample.replace(" Invented for the demo: replace every line with the details of your shop.", "");
+        for (var detail : own.entrySet()) {
+            var yaml = YamlText.parse(COMPANY, text);
+            var before = yaml.at(detail.getKey());
+            if (before.isPresent()) {
+                text = yaml.with(new FieldEdit(detail.getKey(), before, Optional.of(detail.getValue())));
+            }
+        }
+        return text;
     }
 
     private static void write(Path folder, Map<String, String> files) throws IOException {

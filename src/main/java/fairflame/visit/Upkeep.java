@@ -11,6 +11,7 @@ import fairflame.catalog.upkeep.Preview;
 import fairflame.catalog.upkeep.PriceListImport;
 import fairflame.catalog.upkeep.TakenOver;
 import fairflame.catalog.upkeep.Upkept;
+import fairflame.catalog.upkeep.Watch;
 import fairflame.invoice.report.TimeDecision;
 import fairflame.store.PriceSheetFile;
 import fairflame.store.Records;
@@ -79,8 +80,17 @@ public final class Upkeep {
 
     /** What a price list would change. Nothing is changed yet. */
     public Preview preview(Path file, ColumnMapping mapping) {
+        return preview(file, mapping, Watch.NONE);
+    }
+
+    /** As {@link #preview(Path, ColumnMapping)}, watched. */
+    public Preview preview(Path file, ColumnMapping mapping, Watch watch) {
         return PriceListImport.preview(
-                PriceSheetFile.read(file), mapping, workplace.library().shop().currency(), list().all());
+                PriceSheetFile.read(file, watch),
+                mapping,
+                workplace.library().shop().currency(),
+                list().all(),
+                watch);
     }
 
     /** The parts list with everything that imports left behind, superseded and vanished parts among it. */
@@ -97,9 +107,14 @@ public final class Upkeep {
 
     /** Takes a whole price list over, or nothing of it. */
     public TakenOver take(Preview preview) {
+        return take(preview, Watch.NONE);
+    }
+
+    /** As {@link #take(Preview)}, watched. */
+    public TakenOver take(Preview preview, Watch watch) {
         var taken = workplace
                 .store()
-                .inTransaction(workplace.by(), records -> records.priceLists().take(preview, workplace.today()));
+                .inTransaction(workplace.by(), records -> records.priceLists().take(preview, workplace.today(), watch));
         workplace.renew();
         return taken;
     }

@@ -30,7 +30,7 @@ public final class Workplace implements AutoCloseable {
             body(Invoice.class),
             body(Completion.class));
 
-    private final Library folders;
+    private volatile Library folders;
     private volatile Library library;
     private final Store store;
     private final OutputFolder folder;
@@ -53,6 +53,17 @@ public final class Workplace implements AutoCloseable {
             var shop = Upkeep.applied(folders.shop(), records);
             return shop.equals(folders.shop()) ? folders : folders.with(shop, Upkeep.state(records));
         });
+    }
+
+    /** Takes the shop's files as they now are; what imports and decisions changed lies over them as before. */
+    void reread(Library read) {
+        folders = read;
+        renew();
+    }
+
+    /** The library as it was read from the shop's files. */
+    Library folders() {
+        return folders;
     }
 
     /** The shop as it stands in its folder, without what imports and decisions changed. */

@@ -26,6 +26,17 @@ final class Hand implements AutoCloseable {
 
     /** A window on a shop. */
     Hand(ScreenWork work, int width, int height, Theme theme, String language) {
+        this(work, width, height, theme, language, details -> {});
+    }
+
+    /** As above; what starts a shop of one's own is told. */
+    Hand(
+            ScreenWork work,
+            int width,
+            int height,
+            Theme theme,
+            String language,
+            java.util.function.Consumer<fairflame.visit.OwnShop.Details> begin) {
         Toolkit.start();
         name = width + "x" + height + "-" + theme.name().toLowerCase(Locale.ROOT) + "-" + language;
         work.remember("language", language);
@@ -33,7 +44,7 @@ final class Hand implements AutoCloseable {
         var built = Toolkit.on(() -> {
             var look = new Look();
             look.theme().set(theme);
-            var shell = new Shell(model, look, details -> {});
+            var shell = new Shell(model, look, begin);
             var fresh = new Scene(shell, width, height);
             look.dress(fresh);
             shell.keys(fresh);

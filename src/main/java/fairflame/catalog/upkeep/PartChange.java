@@ -39,7 +39,10 @@ public record PartChange(int row, Optional<Stocked> before, Stocked after) {
         tell(words, "consumable", old, Part::consumable);
         tell(words, "warranty months", old, Part::warrantyMonths);
         if (!old.replacedBy().equals(after.replacedBy())) {
-            words.add(after.replacedBy().isEmpty() ? "no longer replaced" : "replaced by " + after.replacedBy());
+            words.add(
+                    after.withdrawn()
+                            ? "withdrawn"
+                            : after.replacedBy().isEmpty() ? "sold again" : "replaced by " + after.replacedBy());
         }
         if (old.vanished() != after.vanished()) {
             words.add(after.vanished() ? "no longer in the supplier's list" : "back in the supplier's list");

@@ -20,14 +20,16 @@ public final class PriceListImport {
     private final PriceSheet sheet;
     private final ColumnMapping mapping;
     private final CurrencyUnit currency;
+    private final Watch watch;
     private final Map<String, Stocked> current = new HashMap<>();
     private final List<RefusedRow> refused = new ArrayList<>();
 
     private PriceListImport(
-            PriceSheet sheet, ColumnMapping mapping, CurrencyUnit currency, Collection<Stocked> current) {
+            PriceSheet sheet, ColumnMapping mapping, CurrencyUnit currency, Collection<Stocked> current, Watch watch) {
         this.sheet = sheet;
         this.mapping = mapping;
         this.currency = currency;
+        this.watch = watch;
         current.forEach(stocked -> this.current.put(stocked.part().number(), stocked));
     }
 
@@ -39,7 +41,13 @@ public final class PriceListImport {
      */
     public static Preview preview(
             PriceSheet sheet, ColumnMapping mapping, CurrencyUnit currency, Collection<Stocked> current) {
-        return new PriceListImport(sheet, mapping, currency, current).preview();
+        return preview(sheet, mapping, currency, current, Watch.NONE);
+    }
+
+    /** As {@link #preview(PriceSheet, ColumnMapping, CurrencyUnit, Collection)}, watched. */
+    public static Preview preview(
+            PriceSheet sheet, ColumnMapping mapping, CurrencyUnit currency, Collection<Stocked> current, Watch watch) {
+        return new PriceListImport(sheet, mapping, currency, current, watch).preview();
     }
 
     private Preview preview() {
@@ -48,6 +56,7 @@ public final class PriceListImport {
         offers.forEach(offer -> numbers.add(offer.number()));
         var changes = new ArrayList<PartChange>();
         for (var offer : offers) {
+            watch.passing(Watch.Stage.COMPARING, changes.size());
             attempt(offer.row(), offer.number(), () -> change(offer, numbers)).ifPresent(changes::add);
         }
         var sound = withoutCircles(changes);

@@ -40,7 +40,7 @@ public final class Upkept {
         var heirs = new LinkedHashMap<String, Part>();
         parts.values().stream().filter(stocked -> !stocked.current()).forEach(old -> {
             var heir = heir(old);
-            if (heir.part().role().equals(PriceListImport.NO_ROLE)) {
+            if (heir.current() && heir.part().role().equals(PriceListImport.NO_ROLE)) {
                 heirs.put(heir.part().number(), old.part());
             }
         });
@@ -52,11 +52,11 @@ public final class Upkept {
                 .toList();
     }
 
-    /** The last part of the row of replacements; refused when it leads in a circle or nowhere. */
+    /** The last part of the row of replacements, sold or withdrawn; refused when it leads in a circle or nowhere. */
     public Stocked heir(Stocked old) {
         var met = new HashSet<String>();
         var at = old;
-        while (!at.current()) {
+        while (!at.current() && !at.withdrawn()) {
             if (!met.add(at.part().number())) {
                 throw Refusal.notAllowed(
                         "replacement of part",

@@ -55,6 +55,7 @@ public final class Leaves extends VBox {
             keys.add(key);
         }
         bar.getChildren().addAll(keys);
+        bar.setMinHeight(USE_PREF_SIZE);
         getChildren().add(row);
         widthProperty().addListener((property, before, now) -> arrange());
         look.textPercent().addListener((property, before, now) -> arrange());

@@ -1,34 +1,42 @@
 package fairflame.screen.stock;
 
 import fairflame.catalog.upkeep.PartChange;
-import fairflame.catalog.upkeep.Preview;
+import fairflame.catalog.upkeep.RefusedRow;
 import fairflame.catalog.upkeep.TakenOver;
+import fairflame.catalog.upkeep.Watch;
+import fairflame.screen.kit.Busy;
 import fairflame.screen.kit.Chips;
 import fairflame.screen.kit.Columns;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Ties;
+import fairflame.screen.kit.Veil;
 import fairflame.screen.look.Words;
-import javafx.beans.property.SimpleStringProperty;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.concurrent.Task;
+import javafx.concurrent.WorkerStateEvent;
 import javafx.geometry.Insets;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
 
 /** A supplier's price list: what it would change is shown before anything is changed, and it can be taken back. */
 final class PriceListCard extends VBox {
     private static final double LEAST = 180;
-    private static final int MOST_SHOWN = 60;
 
-    private final StockModel model;
+    private final PriceListModel model;
     private final Words words;
+    private final Busy busy;
     private final VBox outcome = new VBox(Texts.GAP);
 
-    PriceListCard(StockModel model, Words words, Ties ties) {
+    PriceListCard(PriceListModel model, Words words, Veil veil, Ties ties) {
         super(12);
         this.model = model;
         this.words = words;
+        this.busy = new Busy(veil, words);
         var suppliers = new Chips();
         model.work()
                 .suppliers()
@@ -37,10 +45,8 @@ final class PriceListCard extends VBox {
                         supplier.title(),
                         supplier.id().equals(model.supplier().get()),
                         () -> model.supplier().set(supplier.id())));
-        var none = new SimpleStringProperty("");
-        var file = new Slip("list-file", words.say("import.file"), model.file(), none);
         dropped();
-        var look = Texts.button(words.say("import.look"), model::look, "act");
+        var look = Texts.button(words.say("import.look"), this::look, "act");
         look.setId("list-look");
         var refusal = Texts.words("", "refusal");
         refusal.setId("list-refusal");
@@ -51,22 +57,47 @@ final class PriceListCard extends VBox {
                         Texts.words(words.say("stock.import"), "large", "strong"),
                         Texts.words(words.say("import.note"), "slate"),
                         suppliers,
-                        file,
+                        file(),
                         Texts.words(words.say("import.headings"), "small", "slate"),
-                        new Columns(
-                                LEAST,
-                                12,
-                                StockModel.FIELDS.stream()
-                                        .map(field -> new Slip(
-                                                "heading-" + field,
-                                                words.say("import." + field),
-                                                model.heading(field),
-                                                none))
-                                        .toList()),
+                        headings(),
                         refusal,
                         look,
                         outcome);
         ties.on(model.preview(), preview -> fill());
+        ties.later(model.kind(), kind -> fill());
+    }
+
+    private HBox file() {
+        var slip = new Slip("list-file", words.say("import.file"), model.file(), model.fileRefused());
+        HBox.setHgrow(slip, Priority.ALWAYS);
+        var choose = Texts.button(words.say("import.choose"), this::choose);
+        choose.setId("list-choose");
+        choose.setMinWidth(USE_PREF_SIZE);
+        var row = Texts.across(Texts.GAP, slip, choose);
+        row.setAlignment(javafx.geometry.Pos.BOTTOM_LEFT);
+        return row;
+    }
+
+    private Columns headings() {
+        return new Columns(
+                LEAST,
+                12,
+                PriceListModel.FIELDS.stream()
+                        .map(field -> new Slip(
+                                "heading-" + field,
+                                words.say("import." + field),
+                                model.heading(field),
+                                model.headingRefused(field)))
+                        .toList());
+    }
+
+    private void choose() {
+        var chooser = new FileChooser();
+        chooser.setTitle(words.say("import.file"));
+        chooser.getExtensionFilters()
+                .add(new FileChooser.ExtensionFilter(words.say("import.kinds"), "*.csv", "*.xlsx", "*.txt"));
+        Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow()))
+                .ifPresent(file -> model.file().set(file.getPath()));
     }
 
     /** A file dropped here is the price list. */
@@ -86,9 +117,35 @@ final class PriceListCard extends VBox {
         });
     }
 
+    private String tell(Watch.Stage stage, int rows) {
+        return words.say("import.stage." + stage.name().toLowerCase(Locale.ROOT), rows);
+    }
+
+    private void look() {
+        model.look(this::tell)
+                .ifPresent(work -> busy.run(words.say("import.looking"), work, model::looked, model::failed));
+    }
+
+    private void take() {
+        model.take(this::tell).ifPresent(work -> run("import.taking", work));
+    }
+
+    private void run(String title, Task<TakenOver> work) {
+        // Whatever was stopped or stored, what is shown is read again.
+        work.addEventHandler(WorkerStateEvent.WORKER_STATE_CANCELLED, event -> fill());
+        busy.run(
+                words.say(title),
+                work,
+                taken -> {
+                    model.settled();
+                    fill();
+                },
+                model::failed);
+    }
+
     private void fill() {
         outcome.getChildren().clear();
-        model.preview().get().ifPresent(this::show);
+        model.preview().get().ifPresent(preview -> show(preview.unchanged()));
         var imports = model.work().imports();
         if (!imports.isEmpty()) {
             outcome.getChildren().add(Texts.words(words.say("import.taken"), "large", "strong"));
@@ -96,42 +153,54 @@ final class PriceListCard extends VBox {
         }
     }
 
-    private void show(Preview preview) {
-        outcome.getChildren()
-                .add(Texts.words(
-                        words.say(
-                                "import.sum",
-                                preview.added().size(),
-                                preview.changed().size(),
-                                preview.vanished().size(),
-                                preview.refused().size(),
-                                preview.unchanged()),
-                        "strong"));
-        preview.refused().stream()
-                .limit(MOST_SHOWN)
-                .forEach(row -> outcome.getChildren()
-                        .add(Texts.words(
-                                words.say("import.row", row.row(), row.number()) + " " + row.reason(), "refusal")));
-        preview.changes().stream()
-                .limit(MOST_SHOWN)
-                .forEach(change -> outcome.getChildren().add(change(change)));
-        var take = Texts.button(words.say("import.take"), model::take, "act");
+    private void show(int unchanged) {
+        var kinds = new Chips();
+        for (var kind : PriceListModel.Kind.values()) {
+            var key = kind.name().toLowerCase(Locale.ROOT);
+            kinds.one(
+                    "list-" + key,
+                    words.say("import.kind." + key, model.count(kind)),
+                    kind == model.kind().get(),
+                    () -> model.kind().set(kind));
+        }
+        outcome.getChildren().addAll(Texts.words(words.say("import.unchanged", unchanged), "slate"), kinds);
+        model.refusedRows().forEach(row -> outcome.getChildren().add(refused(row)));
+        model.changes().forEach(change -> outcome.getChildren().add(change(change)));
+        if (model.hidden() > 0) {
+            var more = Texts.button(words.say("stock.more", model.hidden()), () -> {
+                model.more();
+                fill();
+            });
+            more.setId("list-more");
+            outcome.getChildren().add(more);
+        }
+        var take = Texts.button(words.say("import.take"), this::take, "act");
         take.setId("list-take");
-        take.setDisable(!preview.refused().isEmpty());
+        take.setDisable(model.count(PriceListModel.Kind.REFUSED) > 0);
+        if (take.isDisable()) {
+            outcome.getChildren().add(Texts.words(words.say("import.not-whole"), "amber"));
+        }
         outcome.getChildren().add(take);
     }
 
-    private HBox change(PartChange change) {
-        var text = Texts.column(
+    private VBox refused(RefusedRow row) {
+        return card(Texts.column(
+                0,
+                Texts.words(words.say("import.row", String.valueOf(row.row()), row.number()), "semi"),
+                Texts.words(row.reason(), "refusal")));
+    }
+
+    private VBox change(PartChange change) {
+        return card(Texts.column(
                 0,
                 Texts.words(change.number() + "  " + change.after().part().description(), "semi"),
-                Texts.words(String.join(", ", change.words()), "small"));
-        HBox.setHgrow(text, Priority.ALWAYS);
-        text.setMinWidth(0);
-        var row = Texts.across(Texts.GAP, text);
-        row.getStyleClass().add("card");
-        row.setPadding(new Insets(8, 12, 8, 12));
-        return row;
+                Texts.words(String.join(", ", change.words()), "small")));
+    }
+
+    private static VBox card(VBox box) {
+        box.getStyleClass().add("card");
+        box.setPadding(new Insets(8, 12, 8, 12));
+        return box;
     }
 
     private HBox taken(TakenOver taken) {
@@ -144,7 +213,8 @@ final class PriceListCard extends VBox {
         row.getStyleClass().add("card");
         row.setPadding(new Insets(8, 8, 8, 12));
         if (taken.undone().isEmpty()) {
-            var undo = Texts.button(words.say("import.undo"), () -> model.undo(taken.id()));
+            var undo = Texts.button(
+                    words.say("import.undo"), () -> run("import.undoing", model.undo(taken.id(), this::tell)));
             undo.setId("list-undo-" + taken.id());
             undo.setMinWidth(USE_PREF_SIZE);
             row.getChildren().add(undo);

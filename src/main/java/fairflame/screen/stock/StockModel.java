@@ -1,59 +1,60 @@
 package fairflame.screen.stock;
 
 import fairflame.Refusal;
-import fairflame.catalog.upkeep.PastPrice;
-import fairflame.catalog.upkeep.Preview;
-import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import fairflame.visit.Shelf;
+import fairflame.visit.ShelfRow;
+import fairflame.visit.ShopEditing;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
+import java.util.Set;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 
-/** The stock room without a window: the table that is open, what is searched, and a price list under preview. */
+/** The stock room without a window: the table that is open, what is searched, and which page of it is shown. */
 public final class StockModel {
     /** The step that takes price lists in. */
     public static final String IMPORT = "import";
 
-    /** Fields of a price list that can be told, by their words. */
-    static final List<String> FIELDS = List.of("number", "cost", "list-price", "description");
+    /** The step that holds standard times against hours worked. */
+    public static final String HOURS = "hours";
 
-    private static final int MOST_ROWS = 200;
+    /** The step that shows all changes. */
+    public static final String HISTORY = "changes";
+
+    /** Rows shown before more are asked for. */
+    static final int PAGE = 60;
 
     private final StockWork work;
-    private List<StockWork.Table> tables;
-    private final StringProperty table = new SimpleStringProperty("parts");
+    private final PriceListModel list;
+    private final StringProperty table = new SimpleStringProperty(Shelf.PARTS.id());
     private final StringProperty search = new SimpleStringProperty("");
-    private final StringProperty supplier = new SimpleStringProperty("");
-    private final StringProperty file = new SimpleStringProperty("");
     private final StringProperty refusal = new SimpleStringProperty("");
-    private final Map<String, StringProperty> headings = new LinkedHashMap<>();
-    private final ReadOnlyObjectWrapper<Optional<Preview>> preview = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyIntegerWrapper changes = new ReadOnlyIntegerWrapper();
+    private int shown = PAGE;
 
     public StockModel(StockWork work) {
         this.work = work;
-        this.tables = work.tables();
-        FIELDS.forEach(field -> headings.put(field, new SimpleStringProperty("")));
-        supplier.addListener((property, before, now) -> {
-            var known = work.mapping(now);
-            headings.forEach((field, heading) -> heading.set(known.getOrDefault(field, "")));
-            preview.set(Optional.empty());
+        this.list = new PriceListModel(work, this::changed);
+        reread();
+        table.addListener((property, before, now) -> {
+            shown = PAGE;
+            search.set("");
         });
+        search.addListener((property, before, now) -> shown = PAGE);
     }
 
     public StockWork work() {
         return work;
     }
 
-    public List<StockWork.Table> tables() {
-        return tables;
+    /** The price list under preview. */
+    public PriceListModel list() {
+        return list;
     }
 
-    /** Id of the open table, or {@link #IMPORT}. */
+    /** Id of the open table, {@link #IMPORT} or {@link #HISTORY}. */
     public StringProperty table() {
         return table;
     }
@@ -62,83 +63,59 @@ public final class StockModel {
         return search;
     }
 
-    public StringProperty supplier() {
-        return supplier;
-    }
-
-    /** Place of the price list. */
-    public StringProperty file() {
-        return file;
-    }
-
-    /** Heading of a field in the supplier's list. */
-    public StringProperty heading(String field) {
-        return headings.computeIfAbsent(field, key -> new SimpleStringProperty(""));
-    }
-
+    /** Why the shop's files cannot be read again; empty while they can. */
     public StringProperty refusal() {
         return refusal;
     }
 
-    public ReadOnlyObjectProperty<Optional<Preview>> preview() {
-        return preview.getReadOnlyProperty();
+    /** Grows with every change that was kept. */
+    public ReadOnlyIntegerProperty changes() {
+        return changes.getReadOnlyProperty();
     }
 
-    public Optional<StockWork.Table> open() {
-        return tables.stream().filter(each -> each.id().equals(table.get())).findFirst();
-    }
-
-    /** Rows of the open table that hold the searched letters, at most 200. */
-    public List<List<String>> rows() {
-        var letters = search.get().strip().toLowerCase(Locale.ROOT);
-        return open().map(StockWork.Table::rows).orElse(List.of()).stream()
-                .filter(row -> String.join(" ", row).toLowerCase(Locale.ROOT).contains(letters))
-                .limit(MOST_ROWS)
-                .toList();
-    }
-
-    public List<PastPrice> history(String part) {
-        return work.history(part);
-    }
-
-    /** Looks at a price list without changing anything. */
-    public void look() {
-        act(() -> {
-            var told = new LinkedHashMap<String, String>();
-            headings.forEach((field, heading) -> {
-                if (!heading.get().isBlank()) {
-                    told.put(field, heading.get().strip());
-                }
-            });
-            preview.set(
-                    Optional.of(work.preview(supplier.get(), Path.of(file.get().strip()), told)));
-        });
-    }
-
-    /** Takes the list under preview over. */
-    public void take() {
-        act(() -> {
-            preview.get().ifPresent(work::take);
-            preview.set(Optional.empty());
-            tables = work.tables();
-        });
-    }
-
-    /** Takes an import back. */
-    public void undo(int id) {
-        act(() -> {
-            work.undo(id);
-            tables = work.tables();
-            preview.set(Optional.empty());
-        });
-    }
-
-    private void act(Runnable act) {
+    /** Reads the shop's files again where somebody changed them by hand. */
+    public void reread() {
         try {
-            act.run();
+            work.reread();
             refusal.set("");
         } catch (Refusal refused) {
             refusal.set(refused.getMessage());
         }
+    }
+
+    void changed() {
+        changes.set(changes.get() + 1);
+    }
+
+    /** Rows of the open table that hold the searched letters, as many as were asked for; none where no table is open. */
+    public ShopEditing.Rows rows() {
+        return Set.of(IMPORT, HOURS, HISTORY).contains(table.get())
+                ? new ShopEditing.Rows(List.of(), 0)
+                : work.rows(Shelf.parse(table.get()), search.get(), shown);
+    }
+
+    /** Shows more rows of the table. */
+    public void more() {
+        shown += PAGE;
+        changed();
+    }
+
+    /** A row of the open table after which new ones can be made; absent where the table does not grow. */
+    public Optional<ShelfRow> growing() {
+        var shelf = Shelf.parse(table.get());
+        var enough = shelf == Shelf.PARTS ? 1 : Integer.MAX_VALUE;
+        return work.rows(shelf, "", enough).rows().stream()
+                .filter(row -> shelf == Shelf.PARTS || (row.removable() && row.shelf() != Shelf.PLACES))
+                .findFirst();
+    }
+
+    /** The sheet of a row. */
+    public EditModel open(ShelfRow row) {
+        return new EditModel(work, work.open(row), this::changed);
+    }
+
+    /** The sheet of a new row like this one. */
+    public EditModel fresh(ShelfRow like) {
+        return new EditModel(work, work.fresh(like), this::changed);
     }
 }

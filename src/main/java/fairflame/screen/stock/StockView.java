@@ -1,6 +1,5 @@
 package fairflame.screen.stock;
 
-import fairflame.catalog.upkeep.PastPrice;
 import fairflame.screen.kit.Leaves;
 import fairflame.screen.kit.Press;
 import fairflame.screen.kit.Texts;
@@ -8,7 +7,11 @@ import fairflame.screen.kit.Ties;
 import fairflame.screen.kit.Veil;
 import fairflame.screen.look.Look;
 import fairflame.screen.look.Words;
+import fairflame.visit.Shelf;
+import fairflame.visit.ShelfRow;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
@@ -16,24 +19,32 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
-/** What the shop sells and by which rules: shelves left, the rows of one shelf right. */
+/** What the shop sells and by which rules: shelves left, the rows of one shelf right, a row as a sheet over both. */
 public final class StockView extends StackPane {
     private static final double LEAST_EMS = 52;
-    private static final double HISTORY = 520;
+    private static final double SHEET = 860;
 
     private final StockModel model;
     private final Words words;
+    private final FieldWords names;
+    private final Look look;
     private final Veil veil;
+    private final Optional<Runnable> ownShop;
     private final Ties ties = new Ties();
+    private Ties inside = new Ties();
     private final VBox shelves = new VBox(Texts.GAP);
     private final VBox place = new VBox(12);
     private final VBox rows = new VBox(Texts.GAP);
     private final Leaves leaves;
 
-    public StockView(StockModel model, Words words, Look look, Veil veil) {
+    /** The stock room; {@code ownShop} starts a shop of one's own while there is none. */
+    public StockView(StockModel model, Words words, Look look, Veil veil, Optional<Runnable> ownShop) {
         this.model = model;
         this.words = words;
+        this.names = new FieldWords(words, model.work().currency());
+        this.look = look;
         this.veil = veil;
+        this.ownShop = ownShop;
         setPadding(new Insets(12, 14, 12, 14));
         shelves.setPadding(new Insets(0, 10, 8, 2));
         place.setPadding(new Insets(4, 10, 14, 8));
@@ -49,24 +60,26 @@ public final class StockView extends StackPane {
             open();
         });
         ties.later(model.search(), letters -> fill());
+        ties.later(model.changes(), count -> fill());
     }
 
     public void close() {
+        inside.cut();
         ties.cut();
     }
 
     private void shelves() {
-        shelves.getChildren().setAll(model.tables().stream().map(this::shelf).toList());
-        shelves.getChildren().add(shelf(StockModel.IMPORT, words.say("stock.import-note")));
+        shelves.getChildren()
+                .setAll(Arrays.stream(Shelf.values())
+                        .map(shelf -> shelf(shelf.id()))
+                        .toList());
+        shelves.getChildren().addAll(shelf(StockModel.IMPORT), shelf(StockModel.HOURS), shelf(StockModel.HISTORY));
     }
 
-    private Press shelf(StockWork.Table table) {
-        return shelf(table.id(), words.say("stock.count", table.rows().size()));
-    }
-
-    private Press shelf(String id, String note) {
+    private Press shelf(String id) {
         var title = words.say("stock." + id);
-        var text = Texts.column(0, Texts.words(title, "semi"), Texts.words(note, "small", "slate"));
+        var text = Texts.column(
+                0, Texts.words(title, "semi"), Texts.words(words.say("stock.note." + id), "small", "slate"));
         HBox.setHgrow(text, Priority.ALWAYS);
         text.setMinWidth(0);
         var press = new Press(
@@ -82,62 +95,94 @@ public final class StockView extends StackPane {
     }
 
     private void open() {
-        if (model.table().get().equals(StockModel.IMPORT)) {
-            place.getChildren().setAll(new PriceListCard(model, words, ties));
-            return;
+        inside.cut();
+        inside = new Ties();
+        place.getChildren().clear();
+        switch (model.table().get()) {
+            case StockModel.IMPORT -> place.getChildren().add(new PriceListCard(model.list(), words, veil, inside));
+            case StockModel.HISTORY ->
+                inside.on(model.changes(), count -> place.getChildren().setAll(EditHistory.all(model, words, names)));
+            case StockModel.HOURS -> place.getChildren().add(new HoursCard(model, words, inside));
+            default -> table();
         }
+    }
+
+    private void table() {
         var search = new TextField();
         search.setId("stock-search");
-        search.setPromptText(words.say("ledger.search"));
-        search.setAccessibleText(words.say("ledger.search"));
+        search.setPromptText(words.say("stock.search"));
+        search.setAccessibleText(words.say("stock.search"));
         search.textProperty().bindBidirectional(model.search());
+        HBox.setHgrow(search, Priority.ALWAYS);
+        var refusal = Texts.words("", "refusal");
+        refusal.textProperty().bind(model.refusal());
+        refusal.managedProperty().bind(model.refusal().isNotEmpty());
         place.getChildren()
-                .setAll(Texts.words(words.say("stock." + model.table().get()), "large", "strong"), search, rows);
+                .addAll(Texts.words(words.say("stock." + model.table().get()), "large", "strong"), refusal);
+        if (!model.work().own()) {
+            place.getChildren().add(demo());
+        }
+        var bar = Texts.across(Texts.GAP, search);
+        if (model.work().own()) {
+            model.growing().ifPresent(like -> {
+                var add = Texts.button(words.say("edit.add"), () -> sheet(model.fresh(like)));
+                add.setId("stock-add");
+                add.setMinWidth(USE_PREF_SIZE);
+                bar.getChildren().add(add);
+            });
+        }
+        place.getChildren().addAll(bar, rows);
         fill();
     }
 
-    private void fill() {
-        rows.getChildren().setAll(model.rows().stream().map(this::row).toList());
+    /** In the demo shop nothing can be kept; the way to a shop of one's own is right here. */
+    private VBox demo() {
+        var box = Texts.column(Texts.GAP, Texts.words(words.say("edit.demo")));
+        ownShop.ifPresent(start -> {
+            var key = Texts.button(words.say("own.begin"), start);
+            key.setId("stock-own");
+            box.getChildren().add(key);
+        });
+        box.getStyleClass().add("card");
+        box.setPadding(new Insets(12, 14, 12, 14));
+        return box;
     }
 
-    /** A row: its first cell as a name, the second as words, the others as small print below. */
-    private javafx.scene.Node row(List<String> cells) {
-        var title = Texts.words(cells.size() > 1 ? cells.get(1) : cells.get(0), "semi");
-        var note = Texts.words(String.join("  \u00B7  ", rest(cells)), "small", "slate");
+    private void fill() {
+        if (!rows.isVisible() || !place.getChildren().contains(rows)) {
+            return;
+        }
+        var found = model.rows();
+        rows.getChildren().setAll(found.rows().stream().map(this::row).toList());
+        if (found.rows().isEmpty()) {
+            rows.getChildren().add(Texts.words(words.say("stock.nothing"), "slate"));
+        }
+        var hidden = found.found() - found.rows().size();
+        if (hidden > 0) {
+            var more = Texts.button(words.say("stock.more", hidden), model::more);
+            more.setId("stock-more");
+            rows.getChildren().add(more);
+        }
+    }
+
+    private Press row(ShelfRow row) {
+        var title = Texts.words(names.title(row), row.former() ? "slate" : "semi");
+        var note = Texts.words(names.note(row), "small", "slate");
         var text = Texts.column(0, title, note);
         HBox.setHgrow(text, Priority.ALWAYS);
         text.setMinWidth(0);
-        if (!model.table().get().equals("parts")) {
-            var row = Texts.across(Texts.GAP, text);
-            row.getStyleClass().add("card");
-            row.setPadding(new Insets(8, 12, 8, 12));
-            return row;
+        var press = new Press(title.getText(), () -> sheet(model.open(row)), text);
+        press.setId(
+                "row-" + (row.spot().steps().isEmpty() ? row.file() : row.spot().last()));
+        press.styled("row");
+        if (row.former()) {
+            var mark = Texts.line(words.say("stock.former"), "small", "amber");
+            press.getChildren().add(mark);
         }
-        var press = new Press(title.getText(), () -> history(cells.get(0), title.getText()), text);
-        press.setId("part-" + cells.get(0));
-        return press.styled("row");
+        return press;
     }
 
-    private static List<String> rest(List<String> cells) {
-        return java.util.stream.IntStream.range(0, cells.size())
-                .filter(i -> i != 1 && !cells.get(i).isBlank())
-                .mapToObj(cells::get)
-                .toList();
-    }
-
-    private void history(String part, String title) {
-        var box = Texts.column(
-                10, Texts.words(title, "large", "strong"), Texts.words(words.say("stock.history"), "slate"));
-        for (PastPrice price : model.history(part)) {
-            box.getChildren()
-                    .add(Texts.words(words.day(price.since()) + ":  " + words.money(price.cost()) + "  \u00B7  "
-                            + price.from()));
-        }
-        var close = Texts.button(words.say("why.close"), veil::lift, "act");
-        close.setId("history-close");
-        box.getChildren().add(close);
-        box.getStyleClass().add("sheet");
-        box.setPadding(new Insets(24));
-        veil.lay(box, HISTORY);
+    private void sheet(EditModel edit) {
+        veil.lay(new EditSheetView(edit, words, names, veil, model.work().own()), SHEET * Math.max(1, look.em() / 16));
     }
 }
