@@ -165,6 +165,9 @@ public record Library(
                 .map(name -> name.substring(0, name.indexOf('/')))
                 .sorted()
                 .forEach(language -> placed(sources.templates(), () -> paper(language)));
+        for (var language : Language.values()) {
+            placed(sources.templates(), () -> translations.wording(language));
+        }
         return this;
     }
 
