@@ -70,7 +70,12 @@ class PicturesTest {
         see(scene, frame, "new-visit");
         model.open("V-2026-0601");
         var bench = model.bench().get().orElseThrow();
+        // The customer reads what the window speaks, so that the long Spanish sentences are looked at too.
+        bench.history()
+                .change(draft ->
+                        draft.with("customer.language", model.language().get()));
         for (var step : List.of(
+                Steps.WHO,
                 Steps.COMPLAINT,
                 Steps.PLATE,
                 Steps.GATES,
