@@ -39,11 +39,12 @@ final class WhoCard extends VBox {
                     () -> model.history().change(draft -> draft.with("customer.role", role)));
         }
         var languages = new Chips();
+        var spoken = model.draft().get("customer.language");
         for (var language : Language.values()) {
             languages.one(
                     "language-" + language.code(),
                     words.say("who.language." + language.code()),
-                    language.code().equals(model.draft().get("customer.language")),
+                    language.code().equals(spoken.isEmpty() ? Language.ENGLISH.code() : spoken),
                     () -> model.history().change(draft -> draft.with("customer.language", language.code())));
         }
         getChildren()
