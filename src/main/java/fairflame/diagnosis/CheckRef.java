@@ -21,7 +21,9 @@ record CheckRef(String check, Set<String> tags) implements Comparable<CheckRef> 
 
     @Override
     public int compareTo(CheckRef other) {
-        return toString().compareTo(other.toString());
+        return tags.isEmpty() && other.tags().isEmpty()
+                ? check.compareTo(other.check())
+                : toString().compareTo(other.toString());
     }
 
     @Override

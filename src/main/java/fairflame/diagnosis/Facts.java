@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -34,17 +35,19 @@ final class Facts {
     private final CaseFile file;
     private final Vocabulary vocabulary;
     private final Map<String, List<Reading>> byCheck = new TreeMap<>();
+    /** Worked out once, by the very reading: every rule asks for them, and they do not change. */
+    private final IdentityHashMap<Reading, Set<String>> tags = new IdentityHashMap<>();
+
     private final Set<Reading> doubted;
 
     private Facts(CaseFile file, Vocabulary vocabulary, Set<Reading> doubted) {
         this.file = file;
         this.vocabulary = vocabulary;
         this.doubted = Set.copyOf(doubted);
-        new LinkedHashSet<>(file.readings())
-                .stream()
-                        .sorted(ORDER)
-                        .forEach(reading -> byCheck.computeIfAbsent(reading.check(), check -> new ArrayList<>())
-                                .add(reading));
+        new LinkedHashSet<>(file.readings()).stream().sorted(ORDER).forEach(reading -> {
+            byCheck.computeIfAbsent(reading.check(), check -> new ArrayList<>()).add(reading);
+            tags.put(reading, tagsOf(reading));
+        });
     }
 
     /** The facts of a case file whose every word is known; refuses it otherwise. */
@@ -95,7 +98,8 @@ final class Facts {
     List<Reading> matching(CheckRef ref, Trust trust) {
         return byCheck.getOrDefault(ref.check(), List.of()).stream()
                 .filter(reading -> !(reading.value() instanceof Value.NotMeasured))
-                .filter(reading -> tags(reading).containsAll(ref.tags()))
+                .filter(reading -> ref.tags().isEmpty()
+                        || tags.getOrDefault(reading, Set.of()).containsAll(ref.tags()))
                 .filter(reading -> trust == Trust.ANY || sound(reading))
                 .toList();
     }
@@ -117,7 +121,7 @@ final class Facts {
                 .findFirst();
     }
 
-    private Set<String> tags(Reading reading) {
+    private Set<String> tagsOf(Reading reading) {
         var tags = new HashSet<>(reading.conditions());
         tags.add(reading.seen() ? "seen" : "told");
         if (!reading.instrument().isEmpty()) {

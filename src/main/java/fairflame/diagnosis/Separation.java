@@ -3,8 +3,10 @@ package fairflame.diagnosis;
 import fairflame.diagnosis.Facts.Trust;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -21,6 +23,8 @@ final class Separation {
     private final Facts facts;
     private final Map<String, Double> chances = new TreeMap<>();
     private final List<Weighed> open;
+    /** What each rule still lacks, by its id: every check is held against every rule, and this does not change. */
+    private final Map<String, Set<CheckRef>> lacking = new HashMap<>();
 
     Separation(Facts facts, List<Weighed> open) {
         this.facts = facts;
@@ -75,7 +79,7 @@ final class Separation {
     }
 
     private Reach reach(Rule rule, CheckRef ref) {
-        var missing = rule.missing(facts, Trust.SOUND);
+        var missing = lacking.computeIfAbsent(rule.id(), id -> rule.missing(facts, Trust.SOUND));
         if (missing.stream().noneMatch(lack -> means(ref, lack))) {
             return new Reach("silent", 0);
         }

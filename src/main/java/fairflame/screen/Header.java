@@ -8,6 +8,7 @@ import fairflame.screen.look.Words;
 import fairflame.screen.office.OfficePage;
 import java.util.ArrayList;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -19,6 +20,7 @@ final class Header extends HBox {
     private final ShellModel shell;
     private final Words words;
     private final Runnable handover;
+    private Optional<State> shown = Optional.empty();
 
     Header(ShellModel shell, Words words, Runnable handover) {
         super(16);
@@ -30,13 +32,22 @@ final class Header extends HBox {
         fill();
     }
 
-    /** Draws the header anew. */
+    /** All that its look depends on. */
+    private record State(String name, String visit, int reached, int here, boolean stopped) {}
+
+    /** Draws the header anew where something on it changed. */
     void fill() {
-        getChildren().clear();
         var model = shell.bench()
                 .get()
                 .filter(open ->
                         shell.place().get() != Place.LEDGER && shell.place().get() != Place.STOCK);
+        var state = model.map(
+                open -> new State(customer(open), open.draft().get("id"), shell.reached(), here(open), stopped(open)));
+        if (state.isPresent() && state.equals(shown)) {
+            return;
+        }
+        shown = state;
+        getChildren().clear();
         var title = Texts.column(
                 0,
                 Texts.words(

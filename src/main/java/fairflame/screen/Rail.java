@@ -1,9 +1,11 @@
 package fairflame.screen;
 
+import fairflame.screen.bench.BenchModel;
 import fairflame.screen.bench.Steps;
 import fairflame.screen.kit.Pictures;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Look;
+import fairflame.screen.look.Theme;
 import fairflame.screen.look.Words;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -35,8 +37,32 @@ final class Rail extends FlowPane {
         fill();
     }
 
-    /** Draws the rail anew. */
+    /** All that its look depends on. */
+    private record State(
+            Place place, boolean bench, boolean held, long leads, boolean undo, boolean redo, Theme theme, int text) {}
+
+    private State state() {
+        var open = shell.bench().get();
+        return new State(
+                shell.place().get(),
+                open.isPresent(),
+                open.filter(BenchModel::held).isPresent(),
+                open.map(BenchModel::leadsPlaced).orElse(0L),
+                open.filter(model -> model.history().undoable().get() && !stopped(model))
+                        .isPresent(),
+                open.filter(model -> model.history().redoable().get() && !stopped(model))
+                        .isPresent(),
+                look.theme().get(),
+                look.textPercent().get());
+    }
+
+    /** Draws the rail anew where something on it changed. */
     void fill() {
+        var state = state();
+        if (state.equals(getUserData())) {
+            return;
+        }
+        setUserData(state);
         getChildren().clear();
         var group = new ToggleGroup();
         for (var place : Place.values()) {
@@ -53,9 +79,12 @@ final class Rail extends FlowPane {
             }
             var undo = tool("undo", words.say("tool.undo"), "undo", model.history()::undo);
             // Stopped work is not undone by a key: only a licensed release opens it again.
-            undo.setDisable(!model.history().undoable().get()
-                    || model.judged().get().filter(found -> found.danger()).isPresent());
-            getChildren().add(undo);
+            undo.setDisable(!state.undo());
+            // The mirror of the key beside it: its words are for those who cannot see the arrow.
+            var redo = tool("redo", "", "redo", model.history()::redo);
+            redo.setAccessibleText(words.say("tool.redo"));
+            redo.setDisable(!state.redo());
+            getChildren().addAll(undo, redo);
         });
         getChildren()
                 .addAll(
@@ -74,6 +103,10 @@ final class Rail extends FlowPane {
                                 () -> shell.language().set(shell.otherLanguage())));
     }
 
+    private static boolean stopped(BenchModel model) {
+        return model.judged().get().filter(found -> found.danger()).isPresent();
+    }
+
     private ToggleButton placeKey(Place place, ToggleGroup group) {
         var key = new ToggleButton(words.say("place." + place.key()), Pictures.of(place.key(), PICTURE));
         key.setId("place-" + place.key());
@@ -81,7 +114,10 @@ final class Rail extends FlowPane {
         key.setSelected(shell.place().get() == place);
         key.setWrapText(false);
         key.setMinWidth(USE_PREF_SIZE);
-        key.setDisable(shell.bench().get().isEmpty() && (place == Place.BENCH || place == Place.LINE));
+        var here = state();
+        // Stopped work holds the screen until its sheet is printed or a licensed release recorded.
+        var withoutVisit = !here.bench() && (place == Place.BENCH || place == Place.LINE);
+        key.setDisable(withoutVisit || (here.held() && place != Place.BENCH));
         key.setOnAction(event -> {
             key.setSelected(true);
             shell.place().set(place);

@@ -5,6 +5,7 @@ import fairflame.screen.away.AwayModel;
 import fairflame.screen.away.AwaySheet;
 import fairflame.screen.bench.BenchModel;
 import fairflame.screen.bench.BenchView;
+import fairflame.screen.bench.Steps;
 import fairflame.screen.handover.HandoverModel;
 import fairflame.screen.handover.HandoverView;
 import fairflame.screen.kit.Texts;
@@ -68,7 +69,7 @@ public final class Shell extends StackPane {
         for (int i = 0; i < places.length; i++) {
             var place = places[i];
             scene.getAccelerators().put(new KeyCodeCombination(KeyCode.valueOf("F" + (i + 1))), () -> {
-                if (free() && canGo(place)) {
+                if (free() && !held() && canGo(place)) {
                     model.place().set(place);
                 }
             });
@@ -76,18 +77,32 @@ public final class Shell extends StackPane {
         scene.getAccelerators()
                 .put(
                         new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN),
-                        () -> model.bench()
-                                .get()
-                                .filter(bench -> bench.judged()
-                                        .get()
-                                        .filter(found -> found.danger())
-                                        .isEmpty())
-                                .ifPresent(bench -> bench.history().undo()));
+                        () -> onBench(bench -> bench.history().undo()));
+        scene.getAccelerators()
+                .put(
+                        new KeyCodeCombination(KeyCode.Y, KeyCombination.SHORTCUT_DOWN),
+                        () -> onBench(bench -> bench.history().redo()));
         scene.getAccelerators().put(new KeyCodeCombination(KeyCode.N, KeyCombination.SHORTCUT_DOWN), () -> {
-            if (!veil.covered()) {
+            if (free() && !held()) {
                 model.start();
             }
         });
+    }
+
+    /** Changes the visit by a key; stopped work and a quote before the customer are not changed so. */
+    private void onBench(Consumer<BenchModel> change) {
+        if (free()) {
+            model.bench()
+                    .get()
+                    .filter(bench ->
+                            bench.judged().get().filter(found -> found.danger()).isEmpty())
+                    .ifPresent(change);
+        }
+    }
+
+    /** Whether stopped work holds the screen: nothing leads away before its sheet is printed or a release recorded. */
+    private boolean held() {
+        return model.bench().get().filter(BenchModel::held).isPresent();
     }
 
     /** Whether keys may lead anywhere: not while a sheet asks, and never away from the customer's page. */
@@ -190,7 +205,13 @@ public final class Shell extends StackPane {
     }
 
     private void printStop(BenchModel bench) {
-        say(words.say("copied.to", model.work().printStopWork(bench.draft()).toString()));
+        try {
+            var file = model.work().printStopWork(bench.draft());
+            bench.printed();
+            say(words.say("copied.to", file.toString()));
+        } catch (Refusal refusal) {
+            say(String.valueOf(refusal.getMessage()));
+        }
     }
 
     /** Keeps the quote and gives the screen to the customer. */
@@ -217,6 +238,11 @@ public final class Shell extends StackPane {
 
     private void give() {
         model.bench().get().ifPresent(bench -> {
+            if (bench.leadsPlaced() > 0) {
+                bench.step().set(Steps.LEADS);
+                say(words.say("handover.leads", bench.leadsPlaced()));
+                return;
+            }
             try {
                 var quote = model.work().offer(bench.draft());
                 var page = new HandoverModel(model.work(), quote, bench.draft().get("technician"), quote.language());

@@ -6,6 +6,7 @@ import fairflame.screen.bench.Judged;
 import fairflame.screen.ledger.LedgerWork;
 import fairflame.screen.look.Words;
 import fairflame.screen.office.OfficePage;
+import java.util.Arrays;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -28,6 +29,9 @@ public final class ShellModel {
         PAID
     }
 
+    private static final String VISIT = "visit";
+    private static final String PLACE = "screen";
+
     private final ScreenWork work;
     private final ObjectProperty<Place> place = new SimpleObjectProperty<>(Place.LEDGER);
     private final ObjectProperty<OfficePage> page = new SimpleObjectProperty<>(OfficePage.VISITS);
@@ -41,6 +45,7 @@ public final class ShellModel {
         var kept = work.remembered("language");
         this.language = new SimpleStringProperty(Words.LANGUAGES.contains(kept) ? kept : Words.LANGUAGES.get(0));
         language.addListener((property, before, now) -> work.remember("language", now));
+        place.addListener((property, before, now) -> work.remember(PLACE, now.name()));
     }
 
     public ScreenWork work() {
@@ -81,7 +86,21 @@ public final class ShellModel {
         work.draft(visit).ifPresent(this::lay);
     }
 
+    /** Puts the visit that lay on the bench last there again and goes to the place where one was. */
+    public void resume() {
+        work.draft(work.remembered(VISIT)).ifPresent(draft -> bench.set(Optional.of(new BenchModel(work, draft))));
+        Arrays.stream(Place.values())
+                .filter(known -> known.name().equals(work.remembered(PLACE)))
+                .filter(known -> bench.get().isPresent() || known == Place.LEDGER || known == Place.STOCK)
+                .findFirst()
+                .ifPresent(place::set);
+        if (bench.get().filter(BenchModel::held).isPresent()) {
+            place.set(Place.BENCH);
+        }
+    }
+
     private void lay(Draft draft) {
+        work.remember(VISIT, draft.get("id"));
         bench.set(Optional.of(new BenchModel(work, draft)));
         place.set(Place.BENCH);
     }

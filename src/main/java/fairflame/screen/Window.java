@@ -3,7 +3,6 @@ package fairflame.screen;
 import fairflame.Refusal;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Look;
-import fairflame.screen.look.Theme;
 import fairflame.screen.look.Words;
 import fairflame.visit.OwnShop;
 import java.util.concurrent.CompletableFuture;
@@ -26,6 +25,7 @@ final class Window {
     private final ShopDoor door;
     private final Look look = new Look();
     private final StackPane root = new StackPane();
+    private WindowMemory remembered = WindowMemory.NONE;
 
     Window(Stage stage, ShopDoor door) {
         this.stage = stage;
@@ -65,11 +65,14 @@ final class Window {
     }
 
     private void fill(Scene scene, ScreenWork work) {
-        restore(work);
-        var shell = new Shell(new ShellModel(work), look, details -> begin(scene, details));
+        WindowMemory.restore(stage, look, work);
+        var model = new ShellModel(work);
+        model.resume();
+        var shell = new Shell(model, look, details -> begin(scene, details));
         shell.keys(scene);
         root.getChildren().setAll(shell);
-        stage.setOnHiding(event -> remember(work));
+        remembered.cut();
+        remembered = new WindowMemory(stage, look, work);
     }
 
     private void refuse(Throwable failure) {
@@ -83,29 +86,5 @@ final class Window {
         box.setAlignment(Pos.CENTER);
         box.setMaxWidth(LEAST_HEIGHT);
         root.getChildren().setAll(box);
-    }
-
-    private void restore(ScreenWork work) {
-        var theme = work.remembered("theme");
-        if (theme.equals(Theme.DIM.name())) {
-            look.theme().set(Theme.DIM);
-        }
-        var text = work.remembered("text");
-        if (text.matches("1\\d\\d|200")) {
-            look.textPercent(Integer.parseInt(text));
-        }
-        var place = work.remembered("frame").split(",", -1);
-        if (place.length == 4) {
-            stage.setX(Double.parseDouble(place[0]));
-            stage.setY(Double.parseDouble(place[1]));
-            stage.setWidth(Double.parseDouble(place[2]));
-            stage.setHeight(Double.parseDouble(place[3]));
-        }
-    }
-
-    private void remember(ScreenWork work) {
-        work.remember("theme", look.theme().get().name());
-        work.remember("text", String.valueOf(look.textPercent().get()));
-        work.remember("frame", stage.getX() + "," + stage.getY() + "," + stage.getWidth() + "," + stage.getHeight());
     }
 }

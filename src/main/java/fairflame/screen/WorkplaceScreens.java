@@ -24,6 +24,7 @@ import fairflame.visit.Drafts;
 import fairflame.visit.Examination;
 import fairflame.visit.Gauges;
 import fairflame.visit.Library;
+import fairflame.visit.LineStory;
 import fairflame.visit.Offer;
 import fairflame.visit.Proof;
 import fairflame.visit.QuoteMaking;
@@ -79,6 +80,13 @@ public final class WorkplaceScreens implements ScreenWork {
     public List<Option> timeConditions() {
         var rates = workplace.library().shop().rates();
         return options(Stream.concat(rates.ownFactors().keySet().stream(), rates.ownHours().keySet().stream()));
+    }
+
+    @Override
+    public List<Option> facts() {
+        return workplace.library().shop().book().facts().stream()
+                .map(fact -> new Option(fact.id(), fact.words()))
+                .toList();
     }
 
     private static List<Option> options(Stream<String> keys) {
@@ -172,6 +180,11 @@ public final class WorkplaceScreens implements ScreenWork {
         promises.add(new Promise(SigningAct.AUTHORISE, "", consent.get(0)));
         promises.add(new Promise(SigningAct.ELECTRONIC, "", consent.get(1)));
         return promises;
+    }
+
+    @Override
+    public Optional<LineStory> line(Quote quote) {
+        return LineStory.of(workplace, quote);
     }
 
     @Override

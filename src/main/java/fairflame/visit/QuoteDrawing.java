@@ -33,13 +33,18 @@ final class QuoteDrawing {
     }
 
     private fairflame.gas.Drawing drawn(Quote quote, Examination examined, Layout layout) {
-        var making = new QuoteMaking(library);
-        var plan = quote.repair() && isStill(quote, examined, making)
-                ? PipeWork.suggested(examined, library, making.place(examined.visit()))
-                : Optional.<fairflame.gas.Plan>empty();
-        return plan.map(found -> LayoutDrawing.beforeAndAfter(library.tables(), layout, found, library.wording()))
+        return plan(quote, examined)
+                .map(found -> LayoutDrawing.beforeAndAfter(library.tables(), layout, found, library.wording()))
                 .orElseGet(
                         () -> LayoutDrawing.of(library.tables(), layout, "The gas line as it is", library.wording()));
+    }
+
+    /** The work on the line that a quote suggests, while the shop's files still give this very quote. */
+    Optional<fairflame.gas.Plan> plan(Quote quote, Examination examined) {
+        var making = new QuoteMaking(library);
+        return quote.repair() && isStill(quote, examined, making)
+                ? PipeWork.suggested(examined, library, making.place(examined.visit()))
+                : Optional.empty();
     }
 
     private static boolean isStill(Quote quote, Examination examined, QuoteMaking making) {

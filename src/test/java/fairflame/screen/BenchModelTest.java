@@ -44,6 +44,24 @@ class BenchModelTest {
     }
 
     @Test
+    void eachOfSeveralReadingsOfACheckHasItsOwnVerdict() {
+        try (var workplace = Shop.in(folder)) {
+            var model = new BenchModel(new WorkplaceScreens(workplace, true), Shop.demo(1));
+            var taken = model.readings("leak-outlet");
+            assertThat(taken).hasSize(2);
+            for (var number : taken) {
+                var typed = model.draft().get("reading." + number + ".value");
+                assertThat(model.verdict(number).orElseThrow().reading().value().toString())
+                        .startsWith(typed);
+            }
+            model.remove(model.work().knowledge().check("leak-outlet"), taken.get(1));
+            assertThat(model.readings("leak-outlet")).containsExactly(taken.get(0));
+            model.history().undo();
+            assertThat(model.readings("leak-outlet")).isEqualTo(taken);
+        }
+    }
+
+    @Test
     void aGateAnsweredYesTakesThePaperAway() {
         try (var workplace = Shop.in(folder)) {
             var model = new BenchModel(new WorkplaceScreens(workplace, true), Shop.demo(1));

@@ -23,6 +23,8 @@ final class Hand implements AutoCloseable {
     private final Scene scene;
     private final ShellModel model;
     private final String name;
+    private int touches;
+    private int letters;
 
     /** A window on a shop. */
     Hand(ScreenWork work, int width, int height, Theme theme, String language) {
@@ -58,6 +60,16 @@ final class Hand implements AutoCloseable {
         stage = built;
         scene = built.getScene();
         Toolkit.settle();
+    }
+
+    /** How often something was pressed so far; scrolling is not counted. */
+    int touches() {
+        return touches;
+    }
+
+    /** How many letters were typed so far. */
+    int letters() {
+        return letters;
     }
 
     ShellModel model() {
@@ -133,6 +145,7 @@ final class Hand implements AutoCloseable {
         var node = find(id);
         reveal(node);
         robot.clickOn(node, MouseButton.PRIMARY);
+        touches++;
         Toolkit.settle();
         return this;
     }
@@ -142,6 +155,8 @@ final class Hand implements AutoCloseable {
         var node = (TextInputControl) find(id);
         reveal(node);
         robot.clickOn(node, MouseButton.PRIMARY);
+        touches++;
+        letters += text.length();
         // Typed through the control: the headless keyboard has only the keys of one layout.
         Toolkit.run(() -> {
             node.clear();
@@ -156,6 +171,13 @@ final class Hand implements AutoCloseable {
     /** Strikes a key. */
     Hand key(javafx.scene.input.KeyCode code) {
         robot.push(code);
+        Toolkit.settle();
+        return this;
+    }
+
+    /** Strikes keys together, such as Control and Z. */
+    Hand keys(javafx.scene.input.KeyCode... codes) {
+        robot.push(codes);
         Toolkit.settle();
         return this;
     }

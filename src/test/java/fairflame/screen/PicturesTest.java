@@ -9,9 +9,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -86,40 +89,62 @@ class PicturesTest {
                 Steps.SCOPE,
                 Steps.PRICE,
                 Steps.PHOTOS,
+                Steps.TERMS,
+                Steps.DECIDE,
                 Steps.LEADS)) {
             bench.step().set(step);
             see(scene, frame, "bench-" + step.replace("check:", ""));
         }
-        if (scene.lookup("#leaf-2") instanceof ToggleButton paper) {
-            paper.fire();
+        if (showPaper(scene)) {
             see(scene, frame, "bench-paper");
         }
+        enter(scene.lookup("#paper-total"));
+        see(scene, frame, "why-total");
+        ((Button) scene.lookup("#why-close")).fire();
+        bench.step().set(Steps.FINDING);
+        enter(scene.lookup("#cause-0"));
+        see(scene, frame, "why-cause");
+        ((Button) scene.lookup("#why-close")).fire();
+        showPaper(scene);
         ((Button) scene.lookup("#hand-over")).fire();
         see(scene, frame, "handover");
-        scene.getRoot().lookupAll(".choice").stream()
-                .findFirst()
-                .ifPresent(choice -> choice.fireEvent(new javafx.scene.input.KeyEvent(
-                        javafx.scene.input.KeyEvent.KEY_PRESSED,
-                        "",
-                        "",
-                        javafx.scene.input.KeyCode.ENTER,
-                        false,
-                        false,
-                        false,
-                        false)));
+        scene.getRoot().lookupAll(".choice").stream().findFirst().ifPresent(PicturesTest::enter);
         see(scene, frame, "handover-chosen");
         ((Button) scene.lookup("#handover-away")).fire();
         see(scene, frame, "handover-away");
         model.open("V-2026-0602");
         model.place().set(Place.LINE);
         see(scene, frame, "line");
+        model.place().set(Place.BENCH);
+        showPaper(scene);
+        ((Button) scene.lookup("#hand-over")).fire();
+        see(scene, frame, "handover-line");
+        work.keep(LargeLine.on(Shop.demo(2), 50).with("id", "V-2026-0650"));
+        model.open("V-2026-0650");
+        model.place().set(Place.LINE);
+        see(scene, frame, "line-large");
         model.open("V-2026-0603");
         model.bench().get().orElseThrow().step().set(Steps.FINDING);
         see(scene, frame, "bench-not-settled");
         model.open("V-2026-0604");
         see(scene, frame, "stop-work");
+        // A printed sheet may be left; before that nothing leads away from it.
+        model.bench().get().orElseThrow().printed();
         model.place().set(Place.STOCK);
         see(scene, frame, "stock");
+    }
+
+    /** Turns to the paper where only one leaf is shown. */
+    private static boolean showPaper(Scene scene) {
+        var leaf = scene.lookup("#leaf-2");
+        if (leaf instanceof ToggleButton paper) {
+            paper.fire();
+        }
+        return leaf != null;
+    }
+
+    private static void enter(Node key) {
+        key.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, false, false, false));
     }
 
     private void see(Scene scene, Frame frame, String what) {

@@ -24,6 +24,9 @@ public final class SceneCheck {
     private static final double LEAST_TARGET = 48;
     private static final double LEAST_GAP = 8;
     private static final double SLACK = 1.0;
+    /** The box of a letter is higher than the letter: so much of it may be cut unseen. */
+    private static final double CUT = 4.0;
+
     private static final double CONTRAST = 4.5;
     private static final double CONTRAST_LARGE = 3;
     private static final double LARGE = 24;
@@ -88,6 +91,10 @@ public final class SceneCheck {
                         .equals(labeled.getText().replaceAll("\\s+", " "))) {
                     faults.add("cut words: '" + labeled.getText() + "' is drawn as '" + text.getText() + "'"
                             + at(labeled));
+                }
+                var stands = text.getBoundsInParent();
+                if (stands.getMinY() < -CUT || stands.getMaxY() > labeled.getHeight() + CUT) {
+                    faults.add("words cut above or below: '" + labeled.getText() + "'" + at(labeled));
                 }
                 var drawn = text.getLayoutBounds();
                 if (drawn.getHeight() > labeled.getHeight() + SLACK || drawn.getWidth() > labeled.getWidth() + SLACK) {

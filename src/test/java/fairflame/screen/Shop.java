@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Objects;
@@ -27,6 +28,12 @@ final class Shop {
 
     static Workplace in(Path folder, Clock clock) {
         return Workplace.open(folder, LIBRARY, clock, "Ines Calloway");
+    }
+
+    /** The same shop some days on. */
+    static Workplace later(Path folder, int days) {
+        var then = Clock.fixed(DAY.instant().plus(Duration.ofDays(days)), DAY.getZone());
+        return Workplace.open(folder, LIBRARY, then, "Ines Calloway");
     }
 
     /** One of the demo visits as a draft. */

@@ -9,7 +9,7 @@ import javafx.application.Platform;
 
 /** The window thread of the tests: started once, work is handed to it and waited for. */
 public final class Toolkit {
-    private static final int PATIENCE_SECONDS = 60;
+    private static final int PATIENCE_SECONDS = 240;
     private static boolean running;
 
     private Toolkit() {}

@@ -1,12 +1,18 @@
 package fairflame.screen.bench;
 
+import fairflame.Refusal;
 import fairflame.diagnosis.Check;
+import fairflame.diagnosis.Finding;
+import fairflame.diagnosis.Reading;
 import fairflame.diagnosis.ReadingVerdict;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -16,6 +22,9 @@ import javafx.collections.ObservableMap;
 
 /** The bench without a window: the draft, what the use cases say of it, and what is being looked at. */
 public final class BenchModel {
+    /** Gates whose sheet was printed: another danger asks for another sheet. */
+    private static final String PRINTED = "stop.printed";
+
     private final BenchWork work;
     private final DraftHistory history;
     private final ReadOnlyObjectWrapper<Optional<Judged>> judged = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -24,6 +33,7 @@ public final class BenchModel {
     private final StringProperty choice = new SimpleStringProperty("");
     private final Map<String, StringProperty> typed = new LinkedHashMap<>();
     private final Map<String, StringProperty> allowed = new LinkedHashMap<>();
+    private final Map<String, Integer> opened = new HashMap<>();
 
     public BenchModel(BenchWork work, Draft start) {
         this.work = work;
@@ -84,31 +94,79 @@ public final class BenchModel {
         return draft().last("reading", "check", check);
     }
 
-    /** Opens the latest reading of a check for typing, or a new one when there is none or another is wanted. */
-    public int reading(Check check, boolean another) {
-        var last = lastReading(check.id());
-        if (last.isPresent() && !another) {
-            return last.get();
-        }
+    /** Numbers of the readings of a check, in the order in which they were taken. */
+    public List<Integer> readings(String check) {
+        return draft().numbers("reading").stream()
+                .filter(number -> draft().get("reading." + number + ".check").equals(check))
+                .toList();
+    }
+
+    /** Opens a reading of a check for typing: the one shown last, else the latest; a new one when there is none. */
+    public int reading(Check check) {
+        var taken = readings(check.id());
+        var shown = opened.getOrDefault(check.id(), 0);
+        return taken.contains(shown) ? shown : lastReading(check.id()).orElseGet(() -> fresh(check));
+    }
+
+    /** Begins another reading of a check and opens it. */
+    public void again(Check check) {
+        show(check, fresh(check));
+    }
+
+    /** Opens this reading of a check. */
+    public void show(Check check, int number) {
+        opened.put(check.id(), number);
+        reopen(check);
+    }
+
+    /** Takes a reading away; the one before it is shown, or a fresh one. Undo brings it back. */
+    public void remove(Check check, int number) {
+        history.change(draft -> draft.without("reading." + number));
+        reopen(check);
+    }
+
+    private void reopen(Check check) {
+        step.set(Steps.MORE);
+        step.set(Steps.ofCheck(check.id()));
+    }
+
+    private int fresh(Check check) {
         var number = draft().nextNumber("reading");
         history.change(draft -> ReadingDefaults.of(check).fill(draft, number));
         return number;
     }
 
-    /** The verdict on a reading of the draft. */
+    /** The verdict on a reading of the draft; empty while its value is refused or nothing can be said of it. */
     public Optional<ReadingVerdict> verdict(int number) {
-        var check = draft().get("reading." + number + ".check");
-        var place = Steps.placed(draft(), refused.keySet()).stream()
-                .filter(other -> draft().get("reading." + other + ".check").equals(check))
-                .toList()
-                .indexOf(number);
-        // Verdicts come in the usual order of work; those of one check keep the order in which it was read.
-        return judged.get().stream()
-                .flatMap(found -> found.verdicts().stream())
-                .filter(verdict -> verdict.reading().check().equals(check))
-                .skip(Math.max(0, place))
-                .filter(verdict -> place >= 0)
-                .findFirst();
+        // Verdicts come in an order of their own: the one of this very reading is told by what was read and how.
+        return read("reading." + number + ".")
+                .flatMap(reading -> judged.get().stream()
+                        .flatMap(found -> found.verdicts().stream())
+                        .filter(verdict -> same(verdict.reading(), reading))
+                        .findFirst());
+    }
+
+    private static boolean same(Reading one, Reading other) {
+        return one.check().equals(other.check())
+                && one.value().equals(other.value())
+                && one.instrument().equals(other.instrument())
+                && one.conditions().equals(other.conditions());
+    }
+
+    private Optional<Reading> read(String entry) {
+        if (!draft().has(entry + "value")) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(work.knowledge()
+                    .reading(
+                            draft().get(entry + "check"),
+                            VisitText.measured(draft(), entry + "value"),
+                            draft().get(entry + "instrument"),
+                            Set.copyOf(VisitText.words(draft().get(entry + "conditions")))));
+        } catch (Refusal notReadable) {
+            return Optional.empty();
+        }
     }
 
     /** Ids of the checks to show: those read, by their place in the usual order of work, then the next ones. */
@@ -139,6 +197,25 @@ public final class BenchModel {
 
     private boolean known(String check) {
         return work.knowledge().checks().stream().anyMatch(known -> known.id().equals(check));
+    }
+
+    /** True while stopped work holds the screen: its sheet was not printed and no release is recorded. */
+    public boolean held() {
+        return judged.get().filter(Judged::danger).isPresent() && !dangers().equals(draft().get(PRINTED));
+    }
+
+    /** Records that the sheet of the dangers at hand was printed. */
+    public void printed() {
+        history.change(draft -> draft.with(PRINTED, dangers()));
+    }
+
+    private String dangers() {
+        return judged.get().map(Judged::finding).stream()
+                .filter(Finding.StopWork.class::isInstance)
+                .flatMap(found -> ((Finding.StopWork) found).dangers().stream())
+                .map(Finding.Danger::gate)
+                .sorted()
+                .collect(Collectors.joining(","));
     }
 
     /** Test leads placed and not recorded as removed. */

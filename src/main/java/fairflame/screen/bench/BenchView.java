@@ -58,12 +58,12 @@ public final class BenchView extends StackPane {
                 look,
                 LEAST_EMS,
                 List.of(
-                        new Leaves.Leaf(words.say("leaf.evidence"), new StepList(model, words, ties), 0.27),
-                        new Leaves.Leaf(words.say("leaf.meaning"), middle, 0.37),
+                        new Leaves.Leaf(words.say("leaf.evidence"), new StepList(model, words, ties), 0.26),
+                        new Leaves.Leaf(words.say("leaf.meaning"), middle, 0.41),
                         new Leaves.Leaf(
                                 words.say("leaf.paper"),
                                 new PaperPane(model, words, ties, this::why, ways.handover()),
-                                0.36)));
+                                0.33)));
         ties.on(model.judged(), judged -> danger());
         ties.on(model.judged(), judged -> strip());
         ties.on(model.step(), step -> {
@@ -112,7 +112,9 @@ public final class BenchView extends StackPane {
                                     case Steps.MORE -> new MoreCard(model, words);
                                     case Steps.PRICE -> new PriceCard(model, words);
                                     case Steps.PHOTOS -> new PhotoCard(photos(), words, veil, cardTies);
-                                    case Steps.FINDING -> new FindingCard(model, words, cardTies);
+                                    case Steps.TERMS -> new TermsCard(model, words);
+                                    case Steps.DECIDE -> new DecideCard(model, words);
+                                    case Steps.FINDING -> new FindingCard(model, words, cardTies, this::why);
                                     case Steps.SCOPE -> new ScopeCard(model, words, cardTies);
                                     default -> new WhoCard(model, words);
                                 }
@@ -137,7 +139,7 @@ public final class BenchView extends StackPane {
 
     private ReadingCard reading(String id) {
         var check = model.work().knowledge().check(id);
-        var number = model.reading(check, false);
+        var number = model.reading(check);
         foot.getChildren().setAll(new ReadingKeys(model, words, check, number, this::onward));
         return new ReadingCard(
                 model, words, check, number, cardTies, new ReadingCard.Entering(look.em(), this::onward));
@@ -148,20 +150,32 @@ public final class BenchView extends StackPane {
         model.step().set(model.onward());
     }
 
+    /** What the strip above the card says. */
+    private record Said(Tone tone, String title) {}
+
     private void strip() {
         var judged = model.judged().get();
         var tone = judged.map(found ->
                         found.finding().<Tone>match(settled -> Tone.GOOD, unsettled -> Tone.EDGE, stop -> Tone.OUTSIDE))
                 .orElse(Tone.OPEN);
         var title = judged.map(this::headline).orElse(words.say("finding.nothing"));
-        var text = Texts.words(words.say("finding.state." + tone.key(), title), "semi");
+        var said = new Said(tone, title);
+        if (!said.equals(strip.getUserData())) {
+            strip.setUserData(said);
+            strip(said);
+        }
+    }
+
+    private void strip(Said said) {
+        var title = said.title();
+        var text = Texts.words(words.say("finding.state." + said.tone().key(), title), "semi");
         text.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(text, Priority.ALWAYS);
         text.setMinWidth(0);
         var press = new Press(title, () -> model.step().set(Steps.FINDING), text).styled("row");
         press.setId("finding-strip");
         press.setMinHeight(USE_PREF_SIZE);
-        press.getChildren().add(new fairflame.screen.kit.Mark(tone));
+        press.getChildren().add(new fairflame.screen.kit.Mark(said.tone()));
         strip.getChildren().setAll(press);
         strip.setMinHeight(USE_PREF_SIZE);
         strip.setPadding(new Insets(0, 10, 0, 2));
@@ -184,23 +198,6 @@ public final class BenchView extends StackPane {
     }
 
     private void why(String title, List<Basis> grounds) {
-        var box = Texts.column(12, Texts.words(words.say("why.title", title), "large", "strong"));
-        for (var ground : grounds) {
-            box.getChildren()
-                    .add(Texts.column(
-                            2,
-                            Texts.words(
-                                    words.sayOr("basis." + ground.what().replace(' ', '-'), ground.what()),
-                                    "small",
-                                    "slate"),
-                            Texts.words(ground.words()),
-                            Texts.words(words.say("why.source", ground.source()), "small", "slate")));
-        }
-        var close = Texts.button(words.say("why.close"), veil::lift);
-        close.setId("why-close");
-        var sheet = Texts.column(16, Texts.scrolling(box), close);
-        sheet.getStyleClass().add("sheet");
-        sheet.setPadding(new Insets(24));
-        veil.lay(sheet, WHY_WIDTH);
+        veil.lay(new WhySheet(title, grounds, words, veil::lift), WHY_WIDTH);
     }
 }

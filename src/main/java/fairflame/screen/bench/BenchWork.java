@@ -17,6 +17,9 @@ public interface BenchWork {
     /** Conditions of the site that change the standard times. */
     List<Option> timeConditions();
 
+    /** Facts that the shop's repairs may depend on and that the technician can state. */
+    List<Option> facts();
+
     /** Judges the text of a visit file; a refusal names the field. */
     Judged judge(String visitJson);
 

@@ -15,7 +15,9 @@ public final class DraftHistory {
 
     private final ReadOnlyObjectWrapper<Draft> now;
     private final ReadOnlyBooleanWrapper undoable = new ReadOnlyBooleanWrapper(false);
+    private final ReadOnlyBooleanWrapper redoable = new ReadOnlyBooleanWrapper(false);
     private final Deque<Draft> before = new ArrayDeque<>();
+    private final Deque<Draft> after = new ArrayDeque<>();
     private final Consumer<Draft> keeper;
     private String lastField = "";
 
@@ -41,16 +43,32 @@ public final class DraftHistory {
         return undoable.getReadOnlyProperty();
     }
 
+    public ReadOnlyBooleanProperty redoable() {
+        return redoable.getReadOnlyProperty();
+    }
+
     /** Types into a field. Keystrokes in one field after another are undone together. */
     public void type(String field, String value) {
+        type(field, field, value);
+    }
+
+    /** Types into a part of a field, such as one length of the gas line; each part is undone by itself. */
+    public void type(String part, String field, String value) {
         if (get().get(field).equals(value)) {
             return;
         }
-        if (!field.equals(lastField)) {
+        if (!part.equals(lastField)) {
             remember();
         }
-        lastField = field;
+        lastField = part;
+        forget();
         move(get().with(field, value));
+    }
+
+    /** What was undone before another change is gone. */
+    private void forget() {
+        after.clear();
+        redoable.set(false);
     }
 
     /** Any other change, undone as one step. */
@@ -59,6 +77,7 @@ public final class DraftHistory {
         if (!next.equals(get())) {
             remember();
             lastField = "";
+            forget();
             move(next);
         }
     }
@@ -72,8 +91,23 @@ public final class DraftHistory {
     public void undo() {
         if (!before.isEmpty()) {
             lastField = "";
-            move(before.pop());
+            after.push(get());
+            var back = before.pop();
             undoable.set(!before.isEmpty());
+            redoable.set(true);
+            move(back);
+        }
+    }
+
+    /** Takes the last step back again; nothing happens when nothing was undone. */
+    public void redo() {
+        if (!after.isEmpty()) {
+            lastField = "";
+            before.push(get());
+            var forth = after.pop();
+            redoable.set(!after.isEmpty());
+            undoable.set(true);
+            move(forth);
         }
     }
 

@@ -41,11 +41,22 @@ public final class DraftOfVisit {
         numbered("lead", top.path("bypassLeads"));
         numbered("release", top.path("releases"));
         top.path("price").properties().forEach(entry -> plain("price." + entry.getKey(), entry.getValue()));
+        // A layout is drawn, not typed field by field: its text is kept whole.
         if (top.has("layout")) {
             fields.put("layout", top.path("layout").toString());
         }
-        if (top.has("repair")) {
-            fields.put("repair", top.path("repair").toString());
+        terms("repair", top.path("repair"));
+        terms("decision", top.path("decision"));
+    }
+
+    /** Terms of the repair and of the decision: inner objects become dotted fields, figures part from their units. */
+    private void terms(String path, JsonNode node) {
+        if (node.isObject()) {
+            node.properties().forEach(entry -> terms(path + "." + entry.getKey(), entry.getValue()));
+        } else if (node.isArray()) {
+            fields.put(path, joined(node, ","));
+        } else {
+            measure(path, node);
         }
     }
 

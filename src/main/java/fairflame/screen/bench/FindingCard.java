@@ -4,6 +4,7 @@ import fairflame.diagnosis.Candidate;
 import fairflame.diagnosis.Finding;
 import fairflame.diagnosis.Knowledge;
 import fairflame.diagnosis.NextCheck;
+import fairflame.quote.Basis;
 import fairflame.screen.kit.Press;
 import fairflame.screen.kit.ReasonLines;
 import fairflame.screen.kit.Texts;
@@ -12,6 +13,8 @@ import fairflame.screen.look.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 import javafx.geometry.Insets;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -25,11 +28,13 @@ final class FindingCard extends VBox {
 
     private final BenchModel model;
     private final Words words;
+    private final BiConsumer<String, List<Basis>> why;
 
-    FindingCard(BenchModel model, Words words, Ties ties) {
+    FindingCard(BenchModel model, Words words, Ties ties, BiConsumer<String, List<Basis>> why) {
         super(12);
         this.model = model;
         this.words = words;
+        this.why = why;
         ties.on(model.judged(), judged -> fill());
     }
 
@@ -45,6 +50,12 @@ final class FindingCard extends VBox {
         var causes = causes(finding);
         if (!causes.isEmpty()) {
             getChildren().addAll(new ReasonLines(causes), Texts.words(words.say("finding.legend"), "small", "slate"));
+        }
+        var rest = finding.candidates().size() - causes.size();
+        if (rest > 0) {
+            var all = Texts.button(words.say("finding.all", finding.candidates().size()), () -> all(finding));
+            all.setId("finding-all");
+            getChildren().add(all);
         }
         if (!judged.get().next().isEmpty()) {
             getChildren().add(Texts.words(words.say("finding.next"), "strong"));
@@ -69,6 +80,26 @@ final class FindingCard extends VBox {
                 .toList();
     }
 
+    /** Every cause of the complaint with where it stands and why. */
+    private void all(Finding finding) {
+        why.accept(
+                words.say("finding.title"),
+                finding.candidates().stream()
+                        .flatMap(candidate -> Stream.concat(
+                                Stream.of(new Basis(standing(candidate), candidate.title(), candidate.cause())),
+                                grounds().of(candidate).stream()))
+                        .toList());
+    }
+
+    private CauseGrounds grounds() {
+        return new CauseGrounds(model.judged().get().map(Judged::verdicts).orElse(List.of()), this::title);
+    }
+
+    private String standing(Candidate candidate) {
+        return words.say("standing."
+                + candidate.standing().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+
     private ReasonLines.Cause cause(Candidate candidate) {
         var standing = candidate.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
         var reasons = new ArrayList<ReasonLines.Reason>();
@@ -88,15 +119,21 @@ final class FindingCard extends VBox {
                     .forEach(check -> reasons.add(new ReasonLines.Reason(title(check), ReasonLines.Bearing.UNTESTED)));
         }
         return new ReasonLines.Cause(
-                candidate.title(), /* standing= */ words.say("standing." + standing), standing, reasons);
+                candidate.title(),
+                standing(candidate),
+                standing,
+                reasons,
+                () -> why.accept(candidate.title(), grounds().of(candidate)));
     }
 
     private String title(String check) {
         Knowledge knowledge = model.work().knowledge();
+        // A missing check may name its terms in brackets, such as leak-outlet[warm].
+        var id = check.split("\\[", 2)[0];
         return knowledge.checks().stream()
-                .filter(known -> known.id().equals(check))
+                .filter(known -> known.id().equals(id))
                 .findFirst()
-                .map(known -> known.title())
+                .map(known -> known.title() + check.substring(id.length()))
                 .orElse(check);
     }
 

@@ -8,7 +8,6 @@ import fairflame.screen.look.Words;
 import java.util.List;
 import java.util.function.BiConsumer;
 import javafx.geometry.Insets;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -43,14 +42,15 @@ final class PaperPane extends VBox {
     private void fill() {
         var quote = model.judged().get().flatMap(Judged::quote);
         handOver.setDisable(quote.isEmpty());
-        place.getChildren()
-                .setAll(quote.<Node>map(made -> new PaperSheet(
-                                made,
-                                model.choice().get(),
-                                words,
-                                id -> model.choice().set(id),
-                                why))
-                        .orElseGet(this::pencilled));
+        if (quote.isEmpty()) {
+            place.getChildren().setAll(pencilled());
+        } else if (!place.getChildren().isEmpty() && place.getChildren().get(0) instanceof PaperSheet sheet) {
+            sheet.show(quote.get(), model.choice().get());
+        } else {
+            var asked = new PaperSheet.Asked(id -> model.choice().set(id), why);
+            place.getChildren()
+                    .setAll(new PaperSheet(quote.get(), model.choice().get(), words, asked));
+        }
     }
 
     private Region pencilled() {

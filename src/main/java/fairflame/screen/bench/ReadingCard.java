@@ -7,9 +7,13 @@ import fairflame.screen.kit.Chips;
 import fairflame.screen.kit.Instrument;
 import fairflame.screen.kit.Mark;
 import fairflame.screen.kit.NumberPad;
+import fairflame.screen.kit.Pieces;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Ties;
+import fairflame.screen.kit.Tone;
 import fairflame.screen.look.Words;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -45,25 +49,22 @@ final class ReadingCard extends VBox {
         this.number = number;
         this.field = "reading." + number + ".value";
         this.ties = ties;
-        var effort = check.effort();
-        getChildren()
-                .addAll(
-                        Texts.words(check.title(), "large", "strong"),
-                        Texts.words(
-                                check.how() + " "
-                                        + words.say(
-                                                "reading.effort",
-                                                effort.minutes(),
-                                                words.say("hazard."
-                                                        + effort.hazard().name()))
-                                        + ".",
-                                "small"));
+        getChildren().add(Texts.words(check.title(), "large", "strong"));
+        if (model.readings(check.id()).size() > 1) {
+            getChildren().add(SeveralReadings.of(model, words, check, number));
+        }
         if (check.answer() instanceof Answer.Figure answer) {
             getChildren().add(numberEntry(answer, onward));
         } else if (check.answer() instanceof Answer.Words answer) {
             getChildren().addAll(wordEntry(answer), verdict());
         }
-        getChildren().add(new ReadingTerms(model, words, check, number));
+        var effort = words.say(
+                "reading.effort",
+                check.effort().minutes(),
+                words.say("hazard." + check.effort().hazard().name()));
+        // Below the keys, so that on a small pane all digits are in reach without scrolling.
+        getChildren().add(Texts.words(check.how() + " " + effort + ".", "small"));
+        getChildren().add(new ReadingTerms(model, words, check, number, ties));
         if (!check.misleads().isEmpty()) {
             getChildren().add(Texts.words(check.misleads(), "small", "open"));
         }
@@ -91,7 +92,8 @@ final class ReadingCard extends VBox {
         var gauge = new StackPane();
         gauge.setAlignment(Pos.TOP_CENTER);
         gauge.setId("live-gauge");
-        ties.on(model.judged(), judged -> gauge(gauge));
+        var pictures = new Pieces(gauge.getChildren());
+        ties.on(model.judged(), judged -> pictures.show(gauge()));
         var side = new VBox(Texts.GAP, gauge, verdict());
         side.setMinWidth(SIDE_EMS * em);
         side.setPrefWidth(SIDE_EMS * em);
@@ -105,11 +107,14 @@ final class ReadingCard extends VBox {
         return both;
     }
 
-    private void gauge(StackPane side) {
-        var gauge = model.verdict(number)
+    private List<Pieces.Piece> gauge() {
+        return model
+                .verdict(number)
                 .flatMap(verdict -> LiveGauge.of(
-                        verdict, model.judged().get().map(Judged::gauges).orElseThrow()));
-        side.getChildren().setAll(gauge.map(Instrument::new).stream().toList());
+                        verdict, model.judged().get().map(Judged::gauges).orElseThrow()))
+                .map(gauge -> new Pieces.Piece(gauge, () -> new Instrument(gauge)))
+                .stream()
+                .toList();
     }
 
     private Chips wordEntry(Answer.Words answer) {
@@ -128,26 +133,40 @@ final class ReadingCard extends VBox {
         var box = new VBox(6);
         box.setId("verdict");
         box.setPadding(new Insets(10, 12, 10, 12));
-        ties.on(model.judged(), judged -> tell(box));
+        var lines = new Pieces(box.getChildren());
+        ties.on(model.judged(), judged -> {
+            var style = "band-" + tone().key();
+            if (!box.getStyleClass().contains(style)) {
+                box.getStyleClass().removeIf(each -> each.startsWith("band-"));
+                box.getStyleClass().add(style);
+            }
+            lines.show(told());
+        });
         return box;
     }
 
-    private void tell(VBox box) {
-        box.getStyleClass().removeIf(style -> style.startsWith("band-"));
+    private Tone tone() {
+        return model.refused().containsKey(field)
+                ? Tone.OUTSIDE
+                : model.verdict(number).map(StepList::tone).orElse(Tone.OPEN);
+    }
+
+    /** What the reading is worth, in words; or what is allowed, right beside where it was typed. */
+    private List<Pieces.Piece> told() {
         var allowed = model.refused().get(field);
         if (allowed != null) {
-            box.getStyleClass().add("band-outside");
-            box.getChildren().setAll(Texts.words(words.say("reading.allowed", allowed), "refusal"));
-            return;
+            var text = words.say("reading.allowed", allowed);
+            return List.of(new Pieces.Piece(text, () -> Texts.words(text, "refusal")));
         }
         var found = model.verdict(number);
-        var tone = found.map(StepList::tone).orElse(fairflame.screen.kit.Tone.OPEN);
-        box.getStyleClass().add("band-" + tone.key());
-        var head = Texts.across(
-                8, new Mark(tone), Texts.words(found.map(this::word).orElse(words.say("reading.none")), "strong"));
-        box.getChildren().setAll(head);
+        var tone = tone();
+        var word = found.map(this::word).orElse(words.say("reading.none"));
+        var all = new ArrayList<Pieces.Piece>();
+        all.add(new Pieces.Piece(
+                List.of(tone, word), () -> Texts.across(8, new Mark(tone), Texts.words(word, "strong"))));
         found.map(ReadingVerdict::words)
-                .ifPresent(lines -> lines.forEach(line -> box.getChildren().add(Texts.words(line))));
+                .ifPresent(lines -> lines.forEach(line -> all.add(new Pieces.Piece(line, () -> Texts.words(line)))));
+        return all;
     }
 
     private String word(ReadingVerdict verdict) {

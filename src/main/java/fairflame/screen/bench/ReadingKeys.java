@@ -26,12 +26,7 @@ final class ReadingKeys extends FlowPane {
         if (check.answer() instanceof Answer.Figure answer && answer.unit().dimension() == Dimension.RESISTANCE) {
             getChildren().add(key("open-line", words.say("reading.open-line"), "open"));
         }
-        var again = Texts.button(words.say("reading.again"), () -> {
-            model.reading(check, true);
-            // The step is opened anew so that the fresh reading is the one typed into.
-            model.step().set(Steps.FINDING);
-            model.step().set(Steps.ofCheck(check.id()));
-        });
+        var again = Texts.button(words.say("reading.again"), () -> model.again(check));
         again.setId("again");
         getChildren().add(again);
     }

@@ -4,8 +4,10 @@ import fairflame.diagnosis.Check;
 import fairflame.screen.kit.Chips;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
+import fairflame.screen.kit.Ties;
 import fairflame.screen.look.Words;
 import javafx.beans.property.SimpleStringProperty;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
 /** With what and when a reading was taken: both decide what it is worth. */
@@ -14,13 +16,17 @@ final class ReadingTerms extends VBox {
     private final Words words;
     private final String entry;
 
-    ReadingTerms(BenchModel model, Words words, Check check, int number) {
+    ReadingTerms(BenchModel model, Words words, Check check, int number, Ties ties) {
         super(Texts.GAP);
         this.model = model;
         this.words = words;
         this.entry = "reading." + number;
         if (!check.instruments().isEmpty()) {
-            getChildren().addAll(Texts.words(words.say("reading.instrument"), "small", "slate"), instruments(check));
+            getChildren()
+                    .addAll(
+                            Texts.words(words.say("reading.instrument"), "small", "slate"),
+                            instruments(check),
+                            warning(ties));
         }
         getChildren()
                 .addAll(
@@ -44,6 +50,23 @@ final class ReadingTerms extends VBox {
                     () -> model.history().change(draft -> draft.with(entry + ".instrument", id)));
         }
         return chips;
+    }
+
+    /** How the chosen instrument can fool its user. */
+    private Label warning(Ties ties) {
+        var warning = Texts.words("", "small", "open");
+        warning.setId("instrument-warning");
+        ties.on(model.history().now(), draft -> {
+            var id = draft.get(entry + ".instrument");
+            var text = id.isEmpty()
+                    ? ""
+                    : words.sayOr(
+                            "instrument-warning." + id,
+                            model.work().knowledge().instrument(id).misleads());
+            warning.setText(text);
+            warning.setManaged(!text.isEmpty());
+        });
+        return warning;
     }
 
     private Chips conditions() {

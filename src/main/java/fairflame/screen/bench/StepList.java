@@ -3,10 +3,12 @@ package fairflame.screen.bench;
 import fairflame.diagnosis.ReadingVerdict;
 import fairflame.quantity.Unit;
 import fairflame.screen.kit.Mark;
+import fairflame.screen.kit.Pieces;
 import fairflame.screen.kit.Press;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Tone;
 import fairflame.screen.look.Words;
+import java.util.ArrayList;
 import java.util.Arrays;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -18,6 +20,7 @@ final class StepList extends StackPane {
     private final BenchModel model;
     private final Words words;
     private final VBox rows = new VBox(Texts.GAP);
+    private final Pieces pieces = new Pieces(rows.getChildren());
 
     StepList(BenchModel model, Words words, fairflame.screen.kit.Ties ties) {
         this.model = model;
@@ -29,24 +32,35 @@ final class StepList extends StackPane {
         fill();
     }
 
+    /** All that the look of a row depends on. */
+    private record Row(String step, String title, String value, Tone tone, boolean untaken, boolean chosen) {}
+
     private void fill() {
         var draft = model.draft();
-        rows.getChildren()
-                .setAll(
-                        row(Steps.WHO, words.say("step.who"), draft.get("customer.name"), Tone.OPEN),
-                        row(Steps.COMPLAINT, words.say("step.complaint"), complaint(draft), Tone.OPEN),
-                        row(Steps.PLATE, words.say("step.plate"), draft.get("heater.description"), Tone.OPEN),
-                        row(Steps.GATES, words.say("step.gates"), gates(draft), gatesTone()));
+        var all = new ArrayList<Row>();
+        all.add(row(Steps.WHO, words.say("step.who"), draft.get("customer.name"), Tone.OPEN));
+        all.add(row(Steps.COMPLAINT, words.say("step.complaint"), complaint(draft), Tone.OPEN));
+        all.add(row(Steps.PLATE, words.say("step.plate"), draft.get("heater.description"), Tone.OPEN));
+        all.add(row(Steps.GATES, words.say("step.gates"), gates(draft), gatesTone()));
         var next = model.judged().get().flatMap(found -> found.next().stream().findFirst());
         for (var id : model.checks()) {
-            rows.getChildren()
-                    .add(check(
-                            id, next.filter(check -> check.check().equals(id)).isPresent()));
+            all.add(check(id, next.filter(check -> check.check().equals(id)).isPresent()));
         }
-        rows.getChildren().add(row(Steps.MORE, words.say("step.more"), "", Tone.OPEN));
-        rows.getChildren().add(row(Steps.PHOTOS, words.say("step.photos"), photos(draft), Tone.OPEN));
-        rows.getChildren().add(row(Steps.LEADS, words.say("step.leads"), leads(), leadsTone()));
-        rows.getChildren().add(row(Steps.PRICE, words.say("step.price"), "", Tone.OPEN));
+        all.add(row(Steps.MORE, words.say("step.more"), "", Tone.OPEN));
+        all.add(row(Steps.PHOTOS, words.say("step.photos"), photos(draft), Tone.OPEN));
+        all.add(row(Steps.LEADS, words.say("step.leads"), leads(), leadsTone()));
+        all.add(row(Steps.TERMS, words.say("step.terms"), draft.get("repair.fitter.name"), Tone.OPEN));
+        all.add(row(Steps.DECIDE, words.say("step.decide"), decided(draft), Tone.OPEN));
+        all.add(row(Steps.PRICE, words.say("step.price"), "", Tone.OPEN));
+        pieces.show(
+                all.stream().map(row -> new Pieces.Piece(row, () -> drawn(row))).toList());
+    }
+
+    private String decided(Draft draft) {
+        var told = java.util.stream.Stream.concat(Terms.WARM_UP.stream(), Terms.NEW_HEATER.stream())
+                .filter(draft::has)
+                .count();
+        return told == 0 ? "" : words.say("decide.count", told);
     }
 
     private String complaint(Draft draft) {
@@ -91,7 +105,7 @@ final class StepList extends StackPane {
         return model.leadsPlaced() > 0 ? Tone.OUTSIDE : Tone.GOOD;
     }
 
-    private Press check(String id, boolean next) {
+    private Row check(String id, boolean next) {
         var check = model.work().knowledge().check(id);
         var number = model.lastReading(id).filter(found -> model.draft().has("reading." + found + ".value"));
         var value =
@@ -126,31 +140,37 @@ final class StepList extends StackPane {
         };
     }
 
-    private Press row(String step, String title, String value, Tone tone) {
-        var name = Texts.column(0, Texts.words(title, "semi"));
-        if (!value.isEmpty()) {
-            name.getChildren().add(Texts.words(value, "small", "slate"));
+    private Row row(String step, String title, String value, Tone tone) {
+        var untaken = value.isEmpty()
+                || (tone == Tone.OPEN
+                        && step.startsWith("check:")
+                        && model.lastReading(Steps.check(step)).isEmpty());
+        return new Row(
+                step, title, value, tone, untaken, step.equals(model.step().get()));
+    }
+
+    private Press drawn(Row row) {
+        var name = Texts.column(0, Texts.words(row.title(), "semi"));
+        if (!row.value().isEmpty()) {
+            name.getChildren().add(Texts.words(row.value(), "small", "slate"));
         }
         HBox.setHgrow(name, Priority.ALWAYS);
         name.setMinWidth(0);
         name.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
         var press = new Press(
-                title + ", " + value + ", " + words.say("verdict." + tone.key()),
-                () -> model.step().set(step),
+                row.title() + ", " + row.value() + ", "
+                        + words.say("verdict." + row.tone().key()),
+                () -> model.step().set(row.step()),
                 name);
-        if (tone != Tone.OPEN) {
-            press.getChildren().add(new Mark(tone));
+        if (row.tone() != Tone.OPEN) {
+            press.getChildren().add(new Mark(row.tone()));
         }
-        press.setId("step-" + step.replace(':', '-'));
-        var untaken = value.isEmpty()
-                || (tone == Tone.OPEN
-                        && step.startsWith("check:")
-                        && model.lastReading(Steps.check(step)).isEmpty());
+        press.setId("step-" + row.step().replace(':', '-'));
         press.styled("row");
-        if (untaken) {
+        if (row.untaken()) {
             press.styled("untaken");
         }
-        if (step.equals(model.step().get())) {
+        if (row.chosen()) {
             press.styled("chosen");
         }
         return press;

@@ -15,6 +15,8 @@ public final class Steps {
     public static final String MORE = "more";
     public static final String PRICE = "price";
     public static final String PHOTOS = "photos";
+    public static final String TERMS = "terms";
+    public static final String DECIDE = "decide";
     private static final String CHECK = "check:";
 
     private Steps() {}

@@ -32,6 +32,7 @@ final class StopWorkPane extends StackPane {
         sheet.getChildren().addAll(head(), Texts.words(words.say("stop.intro"), "large"));
         found.dangers().forEach(danger -> sheet.getChildren().add(danger(danger)));
         sheet.getChildren().add(Texts.words(words.say("stop.no-price"), "strong"));
+        sheet.getChildren().add(Texts.words(words.say("stop.held"), "slate"));
         var printed = Texts.button(words.say("stop.print"), print, "danger");
         printed.setId("stop-print");
         var release = releaseForm(found);

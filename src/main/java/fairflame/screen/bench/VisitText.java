@@ -57,20 +57,24 @@ final class VisitText {
         leads(top.putArray("bypassLeads"));
         releases(top.putArray("releases"));
         price(top.putObject("price"));
-        for (var name : List.of("layout", "repair")) {
-            if (draft.has(name) && !refused.contains(name)) {
-                top.putRawValue(name, new com.fasterxml.jackson.databind.util.RawValue(draft.get(name)));
-            }
+        if (draft.has("layout") && !refused.contains("layout")) {
+            top.putRawValue("layout", new com.fasterxml.jackson.databind.util.RawValue(draft.get("layout")));
         }
+        new TermsText(draft, refused, this::put).into(top);
         return top.toString();
     }
 
     private void put(ObjectNode node, String name, String field) {
         if (draft.has(field) && !refused.contains(field)) {
-            var unit = draft.get(field + ".unit");
-            var text = draft.get(field).strip();
-            node.put(name, unit.isEmpty() || !text.matches(NUMBER) ? text : text + " " + unit);
+            node.put(name, measured(draft, field));
         }
+    }
+
+    /** What stands in a field, a bare number with the unit beside it. */
+    static String measured(Draft draft, String field) {
+        var unit = draft.get(field + ".unit");
+        var text = draft.get(field).strip();
+        return unit.isEmpty() || !text.matches(NUMBER) ? text : text + " " + unit;
     }
 
     private void party(ObjectNode top, String who) {

@@ -73,6 +73,7 @@ public final class HandoverView extends StackPane {
                                     .map(gauge -> new GaugeCard(gauge, words))
                                     .toList()));
         }
+        model.work().line(quote).ifPresent(story -> page.getChildren().add(new LineBeforeAfter(story, words)));
         if (!quote.finding().supports().isEmpty()) {
             page.getChildren()
                     .add(Texts.column(

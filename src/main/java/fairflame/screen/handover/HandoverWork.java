@@ -4,12 +4,18 @@ import fairflame.agreement.SignedRevision;
 import fairflame.quote.Quote;
 import fairflame.screen.away.AwayWork;
 import fairflame.screen.pin.PinWork;
+import fairflame.visit.LineStory;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** What the handover asks of the use cases. */
 public interface HandoverWork {
     /** What the customer has to accept for a choice, each by an act of its own, word for word. */
     List<Promise> promises(Quote quote, String choice, String language);
+
+    /** The gas line before and after the suggested work; empty where the work is not on the line. */
+    Optional<LineStory> line(Quote quote);
 
     /** Seals the revision; refused when it is out of date, a promise is missing or the name is. */
     SignedRevision sign(Quote quote, String choice, Act act);

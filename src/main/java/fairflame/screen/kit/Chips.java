@@ -8,6 +8,8 @@ import javafx.scene.layout.FlowPane;
 
 /** Words to choose from, as large keys that wrap. */
 public final class Chips extends FlowPane {
+    private static final double LEAST_TARGET = 48;
+
     private final ToggleGroup group = new ToggleGroup();
 
     public Chips() {
@@ -41,6 +43,7 @@ public final class Chips extends FlowPane {
         key.setSelected(chosen);
         key.setWrapText(true);
         key.setMinHeight(USE_PREF_SIZE);
+        key.setMinWidth(LEAST_TARGET);
         key.maxWidthProperty().bind(widthProperty());
         getChildren().add(key);
         return key;

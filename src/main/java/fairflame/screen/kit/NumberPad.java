@@ -80,6 +80,7 @@ public final class NumberPad extends VBox {
             var spelling = units.get(i);
             var key = new ToggleButton(symbols.get(i));
             key.getStyleClass().add("unit");
+            key.setId("unit-" + spelling.replaceAll("[^a-z0-9]", "-"));
             key.setToggleGroup(group);
             key.setSelected(spelling.equals(unit.get()));
             key.setAccessibleText(words.say("pad.unit", symbols.get(i)));

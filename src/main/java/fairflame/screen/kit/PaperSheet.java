@@ -3,8 +3,12 @@ package fairflame.screen.kit;
 import fairflame.quote.Basis;
 import fairflame.quote.Choice;
 import fairflame.quote.Line;
+import fairflame.quote.Note;
 import fairflame.quote.Quote;
+import fairflame.quote.Why;
+import fairflame.screen.kit.Pieces.Piece;
 import fairflame.screen.look.Words;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
@@ -21,34 +25,108 @@ public final class PaperSheet extends VBox {
     private static final double LEAST_CHOICE = 150;
 
     private final Words words;
-    private final BiConsumer<String, List<Basis>> why;
+    private final Asked asked;
+    private final Pieces pieces = new Pieces(getChildren());
+    private Quote quote;
+    private Choice choice;
 
     /**
-     * The sheet with one choice opened.
+     * What is done when something on the sheet is pressed.
      *
-     * @param opened id of the choice whose lines are shown
-     * @param open told the id of a choice that was pressed
-     * @param why told the title and the grounds of a line that was pressed
+     * @param open told the id of a choice
+     * @param why told the title and the grounds of a figure
      */
-    public PaperSheet(
-            Quote quote, String opened, Words words, Consumer<String> open, BiConsumer<String, List<Basis>> why) {
-        super(12);
+    public record Asked(Consumer<String> open, BiConsumer<String, List<Basis>> why) {}
+
+    /** The sheet of a quote with one choice opened, the first when it has none of this id. */
+    public PaperSheet(Quote quote, String opened, Words words, Asked asked) {
+        super(Texts.GAP);
         this.words = words;
-        this.why = why;
+        this.asked = asked;
+        this.quote = quote;
+        this.choice = opened(quote, opened);
         getStyleClass().add("sheet");
         setPadding(new Insets(20));
-        getChildren().addAll(letterhead(quote), Texts.rule("rule-strong"));
-        getChildren().add(Texts.words(quote.finding().headline(), "large", "strong"));
-        if (quote.choices().size() > 1) {
-            getChildren().add(choices(quote, opened, open));
-        }
-        quote.choices().stream()
-                .filter(choice -> choice.id().equals(opened))
-                .findFirst()
-                .ifPresent(choice -> getChildren().addAll(body(quote, choice)));
+        fill();
     }
 
-    private VBox letterhead(Quote quote) {
+    /** Shows another state of the quote; what did not change stays where it is. */
+    public void show(Quote now, String opened) {
+        quote = now;
+        choice = opened(now, opened);
+        fill();
+    }
+
+    private static Choice opened(Quote quote, String id) {
+        return quote.choices().stream()
+                .filter(choice -> choice.id().equals(id))
+                .findFirst()
+                .orElse(quote.choices().get(0));
+    }
+
+    private void fill() {
+        var all = new ArrayList<Piece>();
+        all.add(new Piece(
+                List.of(
+                        quote.seller().name(),
+                        quote.number(),
+                        quote.revision(),
+                        quote.customer().name(),
+                        quote.made(),
+                        quote.validUntil()),
+                this::letterhead));
+        all.add(new Piece("rule", () -> Texts.rule("rule-strong")));
+        all.add(text(quote.finding().headline(), "large", "strong"));
+        if (quote.choices().size() > 1) {
+            var heads = quote.choices().stream().map(this::head).toList();
+            all.add(new Piece(List.of(heads, choice.id()), () -> choices(heads)));
+        }
+        if (!choice.plain().isEmpty()) {
+            all.add(text(choice.plain()));
+        }
+        if (!choice.leavesUnfixed().isEmpty()) {
+            all.add(text(words.say("paper.leaves", choice.leavesUnfixed()), "open"));
+        }
+        choice.lines().forEach(line -> all.add(new Piece(List.of(choice.id(), line), () -> row(line))));
+        figures(all);
+        pieces.show(all);
+    }
+
+    /** Everything below the lines: what is summed, the boxed notice above the total, the total, the small print. */
+    private void figures(List<Piece> all) {
+        var totals = choice.totals();
+        all.add(figure("hours", words.say("paper.hours"), words.number(choice.hours()), "small"));
+        all.add(figure("subtotal", words.say("paper.subtotal"), words.amount(totals.subtotal()), "small"));
+        if (!totals.discount().isZero()) {
+            var off = words.amount(totals.discount().negated());
+            all.add(figure("discount", words.say("paper.discount"), off, "small"));
+        }
+        for (var tax : totals.taxes()) {
+            var title = words.say("paper.tax", tax.name(), tax.rate().toString(), words.amount(tax.base()));
+            all.add(figure("tax", title, words.amount(tax.amount()), "small"));
+        }
+        var notes = PaperTotals.notes(quote, choice);
+        var boxed = notes.stream().filter(Note::boxed).toList();
+        if (!boxed.isEmpty()) {
+            all.add(new Piece(boxed, () -> PaperTotals.box(boxed, words)));
+        }
+        all.add(new Piece("rule above the total", () -> Texts.rule("rule-strong")));
+        all.add(figure("total", words.say("paper.total"), words.money(totals.total()), "heading"));
+        if (!choice.deposit().isZero()) {
+            all.add(figure("deposit", words.say("paper.deposit"), words.amount(choice.deposit()), "small"));
+        }
+        if (!choice.arithmetic().isEmpty()) {
+            all.add(new Piece(List.of("arithmetic", choice.arithmetic()), this::arithmetic));
+        }
+        notes.stream().filter(note -> !note.boxed()).forEach(note -> all.add(text(note.text(), "small", "slate")));
+        quote.assumed().forEach(sentence -> all.add(text(sentence, "small", "open")));
+    }
+
+    private static Piece text(String text, String... styles) {
+        return new Piece(List.of(text, List.of(styles)), () -> Texts.words(text, styles));
+    }
+
+    private VBox letterhead() {
         var top = Texts.across(
                 8,
                 Texts.words(quote.seller().name(), "strong"),
@@ -68,84 +146,97 @@ public final class PaperSheet extends VBox {
                         "slate"));
     }
 
-    private Columns choices(Quote quote, String opened, Consumer<String> open) {
-        var columns = quote.choices().stream()
-                .map(choice -> choiceColumn(choice, choice.id().equals(opened), open))
-                .toList();
-        return new Columns(LEAST_CHOICE, Texts.GAP, columns);
+    private record Head(String id, String title, boolean suggested, Money total) {}
+
+    private Head head(Choice offered) {
+        return new Head(
+                offered.id(),
+                offered.title(),
+                offered.suggested(),
+                offered.totals().total());
     }
 
-    private Press choiceColumn(Choice choice, boolean taken, Consumer<String> open) {
+    private Columns choices(List<Head> heads) {
+        return new Columns(
+                LEAST_CHOICE, Texts.GAP, heads.stream().map(this::choiceColumn).toList());
+    }
+
+    private Press choiceColumn(Head head) {
         var content = Texts.column(
                 4,
-                Texts.words(
-                        choice.suggested() ? words.say("paper.suggested") : words.say("paper.also"), "small", "slate"),
-                Texts.words(choice.title(), "strong"),
+                Texts.words(words.say(head.suggested() ? "paper.suggested" : "paper.also"), "small", "slate"),
+                Texts.words(head.title(), "strong"),
                 Texts.spring(),
-                Texts.line(words.money(choice.totals().total()), "large", "figure", "strong"));
+                Texts.line(words.money(head.total()), "large", "figure", "strong"));
         HBox.setHgrow(content, Priority.ALWAYS);
         var press = new Press(
-                choice.title() + ", " + words.money(choice.totals().total()), () -> open.accept(choice.id()), content);
-        press.setId("choice-" + choice.id());
+                head.title() + ", " + words.money(head.total()),
+                () -> asked.open().accept(head.id()),
+                content);
+        press.setId("choice-" + head.id());
         press.setAlignment(Pos.TOP_LEFT);
-        return press.styled("choice", taken ? "taken" : "offered");
-    }
-
-    private List<Node> body(Quote quote, Choice choice) {
-        var nodes = new java.util.ArrayList<Node>();
-        if (!choice.plain().isEmpty()) {
-            nodes.add(Texts.words(choice.plain()));
-        }
-        if (!choice.leavesUnfixed().isEmpty()) {
-            nodes.add(Texts.words(words.say("paper.leaves", choice.leavesUnfixed()), "open"));
-        }
-        nodes.add(lines(choice));
-        nodes.add(PaperTotals.before(choice.totals(), words));
-        var notes = PaperTotals.notes(quote, choice);
-        var boxed = notes.stream().filter(note -> note.boxed()).toList();
-        if (!boxed.isEmpty()) {
-            nodes.add(PaperTotals.box(boxed, words));
-        }
-        nodes.add(PaperTotals.total(choice.totals().total(), choice.deposit(), words));
-        notes.stream()
-                .filter(note -> !note.boxed())
-                .map(note -> Texts.words(note.text(), "small", "slate"))
-                .forEach(nodes::add);
-        quote.assumed().stream()
-                .map(sentence -> Texts.words(sentence, "small", "open"))
-                .forEach(nodes::add);
-        return nodes;
-    }
-
-    private VBox lines(Choice choice) {
-        var box = new VBox(Texts.GAP);
-        choice.lines().forEach(line -> box.getChildren().add(row(line)));
-        return box;
+        return press.styled("choice", head.id().equals(choice.id()) ? "taken" : "offered");
     }
 
     private Press row(Line line) {
         var title = Texts.column(0, Texts.words(line.description()), quantity(line));
-        HBox.setHgrow(title, Priority.ALWAYS);
-        title.setMinWidth(0);
-        var amount = Texts.line(plain(line.net()), "figure");
-        var press = new Press(
+        return pressed(
+                "line-" + line.id(),
                 words.say("paper.why", line.description(), words.money(line.net())),
-                () -> why.accept(line.description(), line.basis()),
+                () -> asked.why().accept(line.description(), line.basis()),
                 title,
-                amount);
-        press.setId("line-" + line.id());
-        return press.styled("paper-row");
+                Texts.line(words.amount(line.net()), "figure"));
     }
 
     private Node quantity(Line line) {
         return Texts.words(
-                words.number(line.quantity()) + " " + line.unit() + " \u00D7 " + plain(line.unitPrice()),
+                words.number(line.quantity()) + " " + line.unit() + " \u00D7 " + words.amount(line.unitPrice()),
                 "small",
                 "slate",
                 "figure");
     }
 
-    private String plain(Money amount) {
-        return words.amount(amount);
+    /** A figure below the lines; pressed, it tells the chain of grounds that the core gives for it. */
+    private Piece figure(String question, String title, String amount, String size) {
+        return new Piece(
+                List.of(question, title, amount),
+                () -> pressed(
+                        "paper-" + question,
+                        words.say("paper.why", title, amount),
+                        () -> asked.why().accept(title, chain(question)),
+                        size.equals("heading") ? Texts.line(title, "large", "strong") : Texts.words(title, size),
+                        Texts.line(amount, "figure", size)));
+    }
+
+    private List<Basis> chain(String question) {
+        return sentences(Why.chain(quote, choice.id(), question));
+    }
+
+    private static List<Basis> sentences(List<String> told) {
+        return told.stream().map(sentence -> new Basis("", sentence, "")).toList();
+    }
+
+    private Press arithmetic() {
+        var title = words.say("scope.arithmetic");
+        return pressed(
+                "paper-arithmetic",
+                title,
+                () -> asked.why().accept(title, sentences(choice.arithmetic())),
+                Texts.words(title, "small"),
+                Texts.line(
+                        words.number(
+                                new java.math.BigDecimal(choice.arithmetic().size())),
+                        "figure",
+                        "small"));
+    }
+
+    private static Press pressed(
+            String id, String spoken, Runnable action, javafx.scene.layout.Region title, Node end) {
+        HBox.setHgrow(title, Priority.ALWAYS);
+        title.setMaxWidth(Double.MAX_VALUE);
+        title.setMinWidth(0);
+        var press = new Press(spoken, action, title, end);
+        press.setId(id);
+        return press.styled("paper-row");
     }
 }

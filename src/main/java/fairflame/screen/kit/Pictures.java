@@ -44,6 +44,7 @@ public final class Pictures {
                     "sun",
                     "M24 16 A8 8 0 1 1 23.9 16 Z M24 4 V9 M24 39 V44 M4 24 H9 M39 24 H44 M10 10 L13 13 M35 35 L38 38 M10 38 L13 35 M35 13 L38 10"),
             Map.entry("undo", "M18 12 L9 20 L18 28 M9 20 H30 A9 9 0 0 1 30 38 H20"),
+            Map.entry("redo", "M30 12 L39 20 L30 28 M39 20 H18 A9 9 0 0 0 18 38 H28"),
             Map.entry("lead", "M8 34 C14 10 34 10 40 34 M8 34 L4 42 M8 34 L12 42 M40 34 L36 42 M40 34 L44 42"),
             Map.entry("back", "M30 10 L16 24 L30 38"),
             Map.entry("flame", FLAME),

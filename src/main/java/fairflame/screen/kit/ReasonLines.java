@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.CubicCurve;
 
@@ -13,6 +15,7 @@ public final class ReasonLines extends Region {
     private static final double SHARE_OF_READINGS = 0.47;
     private static final double SHARE_OF_GAP = 0.13;
     private static final double GAP = 10;
+    private static final double LEAST_TARGET = 48;
 
     /** How a reading bears on a cause. */
     public enum Bearing {
@@ -33,8 +36,9 @@ public final class ReasonLines extends Region {
      *
      * @param standing a word such as "settled"
      * @param style style class of the standing: settled, likely, open, ruled-out
+     * @param why shows all that bears on it, with the readings
      */
-    public record Cause(String title, String standing, String style, List<Reason> reasons) {
+    public record Cause(String title, String standing, String style, List<Reason> reasons, Runnable why) {
         public Cause {
             reasons = List.copyOf(reasons);
         }
@@ -49,10 +53,14 @@ public final class ReasonLines extends Region {
 
     public ReasonLines(List<Cause> shown) {
         for (var cause : shown) {
-            var box = Texts.column(
+            var said = Texts.column(
                     2, Texts.words(cause.standing(), "small", "slate"), Texts.words(cause.title(), "strong"));
-            box.getStyleClass().addAll("cause", cause.style());
-            box.setAccessibleText(cause.title() + ", " + cause.standing());
+            said.setMinWidth(0);
+            HBox.setHgrow(said, Priority.ALWAYS);
+            var box = new Press(cause.title() + ", " + cause.standing(), cause.why(), said);
+            box.styled("cause", cause.style());
+            box.setId("cause-" + causes.size());
+            box.setMinHeight(LEAST_TARGET);
             causes.add(box);
             for (var reason : cause.reasons()) {
                 tie(reason, box);

@@ -15,6 +15,9 @@ public final class LayoutText {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final String SEGMENTS = "segments";
     private static final String APPLIANCES = "appliances";
+    private static final String COUNT = "\\d{1,6}";
+    /** Only the specific gravity of the gas is a number with decimals and without a unit. */
+    private static final String FACTOR = "\\d?\\.\\d{1,4}";
 
     private final ObjectNode top;
 
@@ -77,12 +80,12 @@ public final class LayoutText {
         return entry(id).map(entry -> text(entry, field)).orElse("");
     }
 
-    /** A field of the source. */
+    /** A field of the source, or of the whole line, which is edited beside it. */
     public String source(String field) {
-        return top.path("source").path(field).asText("");
+        return text(field.contains(".") ? top : top.path("source"), field);
     }
 
-    private static String text(ObjectNode entry, String field) {
+    private static String text(JsonNode entry, String field) {
         JsonNode found = entry;
         for (var part : field.split("\\.", -1)) {
             found = found.path(part);
@@ -109,7 +112,7 @@ public final class LayoutText {
     }
 
     public LayoutText withSource(String field, String value) {
-        return changed(copy -> put(copy.top.withObject("/source"), field, value));
+        return changed(copy -> put(field.contains(".") ? copy.top : copy.top.withObject("/source"), field, value));
     }
 
     private static void put(ObjectNode entry, String field, String value) {
@@ -118,11 +121,21 @@ public final class LayoutText {
             put(entry.withObject("/" + field.substring(0, dot)), field.substring(dot + 1), value);
         } else if (value.isBlank()) {
             entry.remove(field);
-        } else if (value.matches("\\d{1,6}")) {
+        } else if (value.matches(COUNT)) {
             entry.put(field, Integer.parseInt(value));
+        } else if (value.matches(FACTOR)) {
+            entry.put(field, new java.math.BigDecimal(value));
         } else {
             entry.put(field, value);
         }
+    }
+
+    /** Place of a run or an appliance in its list, as the reader's refusals name it, such as {@code segments[2]}. */
+    public String place(String id) {
+        var runs = segments();
+        return runs.contains(id)
+                ? SEGMENTS + "[" + runs.indexOf(id) + "]"
+                : APPLIANCES + "[" + appliances().indexOf(id) + "]";
     }
 
     /** The same with a run and an appliance added behind a node. */
@@ -144,13 +157,28 @@ public final class LayoutText {
         }));
     }
 
-    /** The same without a run and all that hangs on it. */
+    /** The same without a run and all that hangs on it, or without an appliance and the run that leads to it alone. */
     public LayoutText without(String id) {
+        if (!isRun(id)) {
+            return changed(copy -> copy.removeAppliance(id));
+        }
         return changed(copy -> copy.entry(id).ifPresent(entry -> {
             var end = entry.path("to").asText();
             copy.remove(SEGMENTS, other -> other.path("id").asText().equals(id));
             copy.removeBehind(end);
         }));
+    }
+
+    private void removeAppliance(String id) {
+        var node = get(id, "node");
+        remove(APPLIANCES, entry -> entry.path("id").asText().equals(id));
+        var used = entries(APPLIANCES).stream()
+                        .anyMatch(entry -> entry.path("node").asText().equals(node))
+                || entries(SEGMENTS).stream()
+                        .anyMatch(entry -> entry.path("from").asText().equals(node));
+        if (!used) {
+            remove(SEGMENTS, entry -> entry.path("to").asText().equals(node));
+        }
     }
 
     private void removeBehind(String node) {

@@ -46,6 +46,7 @@ public final class LineView extends StackPane {
     }
 
     public void close() {
+        model.close();
         ties.cut();
     }
 
@@ -74,8 +75,11 @@ public final class LineView extends StackPane {
                         List.of(
                                 new Leaves.Leaf(words.say("line.drawing"), left, 0.64),
                                 new Leaves.Leaf(words.say("line.piece"), scroll, 0.36))));
-        ties.on(model.now(), now -> draw());
-        ties.later(model.shown(), shown -> draw());
+        ties.on(model.bench().history().now(), now -> draw());
+        ties.later(model.shown(), shown -> {
+            draw();
+            side();
+        });
         ties.later(model.ways(), ways -> side());
         ties.on(model.chosen(), chosen -> {
             draw();
@@ -104,10 +108,17 @@ public final class LineView extends StackPane {
         var plan = Texts.button(words.say("line.plan"), model::plan, "act");
         plan.setId("line-plan");
         plan.setMinWidth(USE_PREF_SIZE);
+        var tidy = Texts.button(words.say("line.tidy"), model::tidy);
+        tidy.setId("line-tidy");
+        tidy.setMinWidth(USE_PREF_SIZE);
+        ties.on(model.bench().history().now(), draft -> {
+            tidy.setVisible(LinePlaces.untidy(draft));
+            tidy.setManaged(tidy.isVisible());
+        });
         var texts = Texts.column(2, said, supply);
         HBox.setHgrow(texts, Priority.ALWAYS);
         texts.setMinWidth(0);
-        return Texts.across(12, texts, plan);
+        return Texts.across(12, texts, tidy, plan);
     }
 
     private void draw() {
@@ -153,6 +164,6 @@ public final class LineView extends StackPane {
                 () -> model.shown().set(way.title()),
                 content);
         press.setId("way-" + model.ways().get().indexOf(way));
-        return press.styled("choice");
+        return press.styled("choice", way.title().equals(model.shown().get()) ? "taken" : "offered");
     }
 }

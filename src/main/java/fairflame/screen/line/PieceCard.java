@@ -7,7 +7,6 @@ import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Words;
 import java.util.List;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
@@ -40,27 +39,49 @@ final class PieceCard extends VBox {
         getChildren()
                 .addAll(
                         Texts.words(words.say("line.source"), "large", "strong"),
-                        slips(List.of("pressure", "firing", "capacity"), "line.source-"));
+                        measured("pressure", words.say("line.source-pressure")),
+                        measured("firing", words.say("line.source-firing")),
+                        measured("capacity", words.say("line.source-capacity")),
+                        Texts.words(words.say("line.whole"), "small", "slate"),
+                        measured("drop.low", words.say("line.drop")),
+                        new Columns(
+                                LEAST,
+                                12,
+                                List.of(
+                                        slip("gas.heatingValue", words.say("line.heating-value")),
+                                        slip("gas.specificGravity", words.say("line.gravity")))));
     }
 
     private void appliance() {
         getChildren()
                 .addAll(
                         Texts.words(id.replace('-', ' '), "large", "strong"),
-                        slips(List.of("input", "minimum", "maximum"), "line.appliance-"));
+                        measured("input", words.say("line.appliance-input")),
+                        measured("minimum", words.say("line.appliance-minimum")),
+                        measured("maximum", words.say("line.appliance-maximum")),
+                        away());
     }
 
-    private Columns slips(List<String> fields, String key) {
-        return new Columns(
-                LEAST,
-                12,
-                fields.stream()
-                        .map(field -> slip(field, words.say(key + field)))
-                        .toList());
+    private javafx.scene.control.Button away() {
+        var away = Texts.button(words.say("line.away"), () -> model.remove(id));
+        away.setId("piece-away");
+        return away;
+    }
+
+    /** A number with a key for each unit that it may be read in. */
+    private VBox measured(String field, String title) {
+        var units = new Chips();
+        LineUnits.of(field)
+                .forEach(unit -> units.one(
+                        "unit-" + field + "-" + unit.spelling().replaceAll("[^a-z0-9]", "-"),
+                        unit.symbol(),
+                        unit.spelling().equals(model.unit(id, field)),
+                        () -> model.unit(id, field, unit.spelling())));
+        return Texts.column(Texts.GAP, slip(field, title), units);
     }
 
     private Slip slip(String field, String title) {
-        return new Slip("piece-" + field, title, model.typed(id, field), new SimpleStringProperty(""));
+        return new Slip("piece-" + field, title, model.typed(id, field), model.allowed(id, field));
     }
 
     private void run(LayoutText text) {
@@ -100,17 +121,12 @@ final class PieceCard extends VBox {
         branch.setId("piece-branch");
         var split = Texts.button(words.say("line.split"), () -> model.change(before -> before.split(id)));
         split.setId("piece-split");
-        var away = Texts.button(words.say("line.away"), () -> {
-            model.change(before -> before.without(id));
-            model.chosen().set("");
-        });
-        away.setId("piece-away");
-        var keys = new FlowPane(Texts.GAP, Texts.GAP, branch, split, away);
+        var keys = new FlowPane(Texts.GAP, Texts.GAP, branch, split, away());
         keys.setMinWidth(0);
         getChildren()
                 .addAll(
                         Texts.words(words.say("line.one-run"), "large", "strong"),
-                        slip("length", words.say("line.length")),
+                        measured("length", words.say("line.length")),
                         materials,
                         Texts.words(words.say("line.size"), "small", "slate"),
                         sizes,

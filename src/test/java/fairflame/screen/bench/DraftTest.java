@@ -70,4 +70,36 @@ class DraftTest {
             assertThat(history.get()).as("seed %s, run %s", seed, run).isEqualTo(Draft.empty());
         }
     }
+
+    @Test
+    void whatWasUndoneIsRedoneStepByStepUntilSomethingElseIsTyped() {
+        var seed = 20260604L;
+        var random = new Random(seed);
+        for (int run = 0; run < 200; run++) {
+            var history = new DraftHistory(Draft.empty(), draft -> {});
+            for (int i = 0; i < 1 + random.nextInt(40); i++) {
+                var field = "f" + random.nextInt(4);
+                var value = String.valueOf(random.nextInt(3));
+                history.type(field, value);
+            }
+            var end = history.get();
+            var back = 1 + random.nextInt(10);
+            for (int i = 0; i < back; i++) {
+                history.undo();
+            }
+            while (history.redoable().get()) {
+                history.redo();
+            }
+            assertThat(history.get()).as("seed %s, run %s", seed, run).isEqualTo(end);
+            history.undo();
+            history.type("f9", "new");
+            assertThat(history.redoable().get())
+                    .as("seed %s, run %s", seed, run)
+                    .isFalse();
+            while (history.undoable().get()) {
+                history.undo();
+            }
+            assertThat(history.get()).as("seed %s, run %s", seed, run).isEqualTo(Draft.empty());
+        }
+    }
 }

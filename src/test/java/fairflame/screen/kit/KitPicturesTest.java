@@ -58,18 +58,21 @@ class KitPicturesTest {
                                         "Valve voltage fell to 15.7 V before the flame went out",
                                         ReasonLines.Bearing.SUPPORTS),
                                 new ReasonLines.Reason(
-                                        "High limit to body 22 kilohm, leads lifted", ReasonLines.Bearing.SUPPORTS))),
+                                        "High limit to body 22 kilohm, leads lifted", ReasonLines.Bearing.SUPPORTS)),
+                        () -> {}),
                 new ReasonLines.Cause(
                         "Gas volume too small",
                         "ruled out",
                         "ruled-out",
                         List.of(new ReasonLines.Reason(
-                                "Pressure fell only 1.2 in w.c. while firing", ReasonLines.Bearing.AGAINST))),
+                                "Pressure fell only 1.2 in w.c. while firing", ReasonLines.Bearing.AGAINST)),
+                        () -> {}),
                 new ReasonLines.Cause(
                         "Weak transformer",
                         "open",
                         "open",
-                        List.of(new ReasonLines.Reason("Loaded voltage not read", ReasonLines.Bearing.UNTESTED)))));
+                        List.of(new ReasonLines.Reason("Loaded voltage not read", ReasonLines.Bearing.UNTESTED)),
+                        () -> {})));
         var slip = new Slip(
                 "phone",
                 "Phone",
@@ -78,7 +81,8 @@ class KitPicturesTest {
         var middle =
                 new VBox(16, Texts.words("What the readings say", "heading"), reasons, slip, new SignaturePad("Sign"));
         middle.setPrefWidth(430 * scale);
-        var paper = new PaperSheet(Samples.quote(), "both", words, id -> {}, (title, grounds) -> {});
+        var paper =
+                new PaperSheet(Samples.quote(), "both", words, new PaperSheet.Asked(id -> {}, (title, grounds) -> {}));
         paper.setPrefWidth(430 * scale);
         var board = new HBox(16, Texts.scrolling(left), Texts.scrolling(middle), Texts.scrolling(paper));
         board.setPadding(new Insets(16));

@@ -1,0 +1,191 @@
+package fairflame.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fairflame.diagnosis.Finding;
+import fairflame.quote.Quote;
+import fairflame.screen.bench.BenchModel;
+import fairflame.screen.bench.Drafting;
+import fairflame.screen.bench.Judged;
+import fairflame.screen.look.Theme;
+import java.nio.file.Path;
+import java.util.List;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The demo visits 2 to 4 from an empty visit to their end, with mouse and keyboard; visit 1 is in WholeVisitTest. */
+@ExtendWith(ScreenMachine.class)
+class DemoVisitsByHandTest {
+    /** Days until the gas fitter was there. */
+    private static final int WORK_DONE = 12;
+
+    @TempDir
+    Path folder;
+
+    /** The line to the pad is too small: drawn by hand, priced ways, permit, fitter and pressure test. */
+    @Test
+    void aGasLineIsDrawnPricedSignedTestedBilledAndPaid() {
+        var visit = "";
+        try (var workplace = Shop.in(folder);
+                var hand = new Hand(new WorkplaceScreens(workplace, true), 1280, 800, Theme.BRIGHT, "en")) {
+            var person = new VisitByHand(hand, Shop.demo(2));
+            visit = person.begin();
+            person.who();
+            person.complaint();
+            person.plate();
+            person.gates();
+            person.readings();
+            person.terms();
+            hand.look("visit-2-decide");
+            line(hand);
+            hand.press("place-bench").press("finding-strip").look("visit-2-finding");
+            assertThat(told(quote(hand))).isEqualTo(told(ofFile(hand, 2)));
+            person.sign("visit-2");
+            assertThat(hand.has("line-story")).as("signed").isFalse();
+            person.unlock();
+            hand.press("place-ledger").press("entry-" + visit).press("make-invoice");
+            assertThat(hand.has("pay")).as("gas work is not billed on trust").isFalse();
+        }
+        billAfterTheWork(visit);
+    }
+
+    /** The work is done and billed when the customer can no longer cancel. */
+    private void billAfterTheWork(String visit) {
+        try (var workplace = Shop.later(folder, WORK_DONE);
+                var hand = new Hand(new WorkplaceScreens(workplace, true), 1280, 800, Theme.BRIGHT, "en")) {
+            hand.press("entry-" + visit);
+            hand.type("complete-permit", "LK-26-0457")
+                    .type("complete-fitter", "Rosalind Achterberg")
+                    .type("complete-licence", "GF-40217")
+                    .type("complete-psi", "3")
+                    .type("complete-minutes", "15")
+                    .type("complete-gauge", "15")
+                    .type("complete-medium", "air")
+                    .type("complete-witness", "inspector D. Vasko")
+                    .press("complete-held");
+            new VisitByHand(hand, Shop.demo(2)).billAndPay(visit, "visit-2");
+        }
+    }
+
+    private static void line(Hand hand) {
+        hand.key(KeyCode.F3).press("line-start");
+        hand.press("line-source")
+                .type("piece-pressure", "10")
+                .type("piece-firing", "9.8")
+                .type("piece-capacity", "630")
+                .type("piece-drop.low", "1")
+                .type("piece-gas.heatingValue", "1030");
+        hand.press("run-run-1")
+                .press("lies-outdoors")
+                .type("piece-length", "54")
+                .type("piece-fittings.ell-90", "8")
+                .type("piece-fittings.cock", "1");
+        hand.press("line-plan").press("way-1").look("visit-2-line-after").press("way-now");
+    }
+
+    /** Two stories at once: the next check is shown, the diagnosis alone is signed, billed and paid. */
+    @Test
+    void anUnsettledVisitEndsInAPaidDiagnosis() {
+        try (var workplace = Shop.in(folder);
+                var hand = new Hand(new WorkplaceScreens(workplace, true), 1280, 800, Theme.DIM, "en")) {
+            var person = new VisitByHand(hand, Shop.demo(3));
+            var visit = person.begin();
+            person.who();
+            person.complaint();
+            person.plate();
+            person.gates();
+            person.readings();
+            hand.press("finding-strip").look("visit-3-finding");
+            var judged = bench(hand).judged().get().orElseThrow();
+            assertThat(judged.finding()).isInstanceOf(Finding.Unsettled.class);
+            assertThat(hand.has("next-" + judged.next().get(0).check()))
+                    .as("the next check is shown")
+                    .isTrue();
+            assertThat(quote(hand).repair()).as("no repair is priced").isFalse();
+            assertThat(told(quote(hand))).isEqualTo(told(ofFile(hand, 3)));
+            person.sign("visit-3");
+            person.unlock();
+            hand.press("place-ledger").press("entry-" + visit);
+            person.billAndPay(visit, "visit-3");
+        }
+    }
+
+    /** A smell of gas: the sheet fills the bench and holds it; only a licensed release lets the visit go on. */
+    @Test
+    void aSmellOfGasHoldsTheScreenUntilALicensedRelease() {
+        try (var workplace = Shop.in(folder);
+                var hand = new Hand(new WorkplaceScreens(workplace, true), 1280, 800, Theme.BRIGHT, "en")) {
+            var person = new VisitByHand(hand, Shop.demo(4));
+            var visit = person.begin();
+            person.who();
+            person.complaint();
+            person.plate();
+            person.gates();
+            hand.look("visit-4-sure").press("gate-stop").look("visit-4-stopped");
+            heldFast(hand);
+            hand.press("stop-print").press("say-close");
+            assertThat(folder).isDirectoryContaining(file -> file.toString().endsWith("-stop-work.pdf"));
+            hand.key(KeyCode.F1);
+            assertThat(hand.has("new-visit")).as("a printed sheet may be left").isTrue();
+            hand.press("entry-" + visit).press("open-bench");
+            assertThat(hand.has("stop-release")).as("and is there again").isTrue();
+            assertThat(hand.has("hand-over")).isFalse();
+            hand.press("stop-release")
+                    .type("release-G1-name", "Hollis Brandt")
+                    .type("release-G1-licence", "GF-10442")
+                    .type("release-G1-cause", "union leaked, remade and tested")
+                    .look("visit-4-release")
+                    .press("release-record-G1");
+            assertThat(hand.has("stop-print")).isFalse();
+            person.readings();
+            hand.press("finding-strip").look("visit-4-goes-on");
+            assertThat(bench(hand).judged().get().orElseThrow().finding()).isNotInstanceOf(Finding.StopWork.class);
+            assertThat(hand.has("hand-over")).isTrue();
+        }
+    }
+
+    /** Neither key nor rail leads away, nothing is undone, no paper and no price is to be seen. */
+    private static void heldFast(Hand hand) {
+        assertThat(bench(hand).judged().get().orElseThrow().quote()).isEmpty();
+        assertThat(hand.has("hand-over")).isFalse();
+        assertThat(hand.has("paper-total")).isFalse();
+        for (var key : List.of(KeyCode.F1, KeyCode.F3, KeyCode.F4, KeyCode.ESCAPE)) {
+            hand.key(key);
+            assertThat(hand.has("stop-print")).as("held against " + key).isTrue();
+        }
+        for (var key : List.of("place-ledger", "place-line", "place-stock", "tool-undo", "stop-signature")) {
+            assertThat(hand.has(key)).as(key + " is off").isFalse();
+        }
+        hand.keys(KeyCode.CONTROL, KeyCode.N).keys(KeyCode.CONTROL, KeyCode.Z);
+        assertThat(hand.has("stop-print")).isTrue();
+    }
+
+    private static BenchModel bench(Hand hand) {
+        return hand.model().bench().get().orElseThrow();
+    }
+
+    private static Quote quote(Hand hand) {
+        return bench(hand).judged().get().flatMap(Judged::quote).orElseThrow();
+    }
+
+    /** The quote of the demo's own file. */
+    private static Quote ofFile(Hand hand, int visit) {
+        return hand.model()
+                .work()
+                .judge(Drafting.visitText(Shop.demo(visit)))
+                .quote()
+                .orElseThrow();
+    }
+
+    /** What the customer would notice: the finding, each choice with its price and the arithmetic beside it. */
+    private static List<String> told(Quote quote) {
+        return java.util.stream.Stream.concat(
+                        java.util.stream.Stream.of(quote.finding().headline()),
+                        quote.choices().stream()
+                                .map(choice -> choice.title() + " "
+                                        + choice.totals().total() + " " + choice.deposit() + " " + choice.arithmetic()))
+                .toList();
+    }
+}
