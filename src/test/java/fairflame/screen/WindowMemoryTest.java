@@ -56,12 +56,14 @@ class WindowMemoryTest {
             stage.setWidth(1100);
             stage.setHeight(700);
             press(stage, "tool-theme");
-            press(stage, "tool-text");
             press(stage, "tool-language");
             press(stage, "new-visit");
         });
         await(() -> Toolkit.on(() -> name(stage).isPresent()));
-        Toolkit.run(() -> name(stage).orElseThrow().setText("Odalys"));
+        Toolkit.run(() -> {
+            name(stage).orElseThrow().setText("Odalys");
+            press(stage, "tool-text");
+        });
         var work = door.open().join();
         await(() -> work.remembered("frame").startsWith("60.0,40.0,1100.0,700.0"));
         var visit = work.remembered("visit");

@@ -5,7 +5,6 @@ import fairflame.quote.Quote;
 import fairflame.screen.away.AwayWork;
 import fairflame.screen.pin.PinWork;
 import fairflame.visit.LineStory;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
