@@ -152,19 +152,6 @@ final class VisitByHand {
         hand.press("handover-back").type("pin", "2468").press("pin-open");
     }
 
-    /** Passes every test asked for, bills and takes the whole payment. */
-    void billAndPay(String visit, String what) {
-        for (var test : ids("passed-")) {
-            hand.type(test.replace("passed-", "test-"), "in order").press(test);
-        }
-        hand.look(what + "-complete").press("make-invoice");
-        assertThat(hand.has("pay")).as("the invoice is there").isTrue();
-        hand.press("method-card").press("pay").look(what + "-paid");
-        assertThat(hand.model().work().entries(visit).get(0).amount())
-                .hasValueSatisfying(
-                        due -> assertThat(due.isZero()).as("due " + due).isTrue());
-    }
-
     /** Ids of the keys to be seen that begin so, in the order of the alphabet. */
     List<String> ids(String start) {
         return Toolkit.on(() -> hand.scene().getRoot().lookupAll(".toggle-button").stream()
