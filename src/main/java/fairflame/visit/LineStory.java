@@ -49,7 +49,7 @@ public record LineStory(Way today, Way after, int others) {
 
     /** The story of a quote whose suggested work is on the gas line; empty for any other, or when it cannot be told anew. */
     public static Optional<LineStory> of(Workplace workplace, Quote quote) {
-        var library = workplace.library();
+        var library = workplace.library().in(quote);
         return new Drafts(workplace)
                 .visit(quote.visit())
                 .map(text -> Examination.of(library.visits().read(text), library))
