@@ -15,6 +15,7 @@ import fairflame.visit.Shelf;
 import fairflame.visit.ShelfRow.RowField;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -94,9 +95,9 @@ final class EditSheetView extends VBox {
         return nodes;
     }
 
-    private static void flush(ArrayList<Node> waiting, ArrayList<Node> nodes) {
+    private static void flush(List<Node> waiting, List<Node> nodes) {
         if (!waiting.isEmpty()) {
-            nodes.add(new Columns(LEAST, 12, java.util.List.copyOf(waiting)));
+            nodes.add(new Columns(LEAST, 12, List.copyOf(waiting)));
             waiting.clear();
         }
     }
