@@ -50,6 +50,7 @@ final class ShelfReader {
         return names.stream()
                 .filter(this::belongs)
                 .sorted(Comparator.comparing((String name) -> name.endsWith(LABELS))
+                        .thenComparing(name -> shelf == Shelf.TEXTS && name.contains("/"))
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
     }
