@@ -16,7 +16,7 @@ import java.util.Optional;
 
 /**
  * Changes what a shop sells and prints, one row at a time, and keeps every change with its day, person and reason. See
- * docs/decisions/0011-editing-the-shop.md.
+ * docs/decisions/0012-editing-the-shop.md.
  */
 public final class ShopEditing {
     /** Stands as the file of a change of a part that was made here and not by a price list. */
