@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fairflame.Refusal;
+import fairflame.wording.Language;
+import fairflame.wording.TextFiles;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -360,7 +362,10 @@ class ShopFilesTest {
                 var files = SampleFolder.files();
                 files.put(file, text);
 
-                assertThatThrownBy(() -> ShopFiles.parse(files))
+                assertThatThrownBy(() -> {
+                            ShopFiles.parse(files);
+                            TextFiles.read(files, Language.SPANISH);
+                        })
                         .as(file)
                         .isInstanceOf(Refusal.class)
                         .hasMessageContaining(file);
