@@ -23,6 +23,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -62,11 +63,16 @@ final class EditSheetView extends VBox {
         }
         content.getChildren().addAll(history(own));
         scroll = Texts.scrolling(content);
-        VBox.setVgrow(scroll, Priority.ALWAYS);
         var close = Texts.button(words.say("why.close"), veil::lift);
         close.setId("edit-close");
         close.setMaxWidth(Double.MAX_VALUE);
-        getChildren().addAll(scroll, close);
+        // A border keeps the key whole where the fields want more room than there is.
+        var frame = new BorderPane(scroll);
+        frame.setBottom(close);
+        BorderPane.setMargin(close, new Insets(12, 0, 0, 0));
+        frame.setMinHeight(0);
+        VBox.setVgrow(frame, Priority.ALWAYS);
+        getChildren().add(frame);
         ties.later(model.done(), done -> {
             ties.cut();
             veil.lift();

@@ -69,7 +69,7 @@ public final class FieldWords {
                     ? words.say("stock.rates-other")
                     : step(row.spot().last());
         }
-        var title = row.field("title", "description", "name", "text", "words", "headline")
+        var title = row.field("title", "description", "name", "text", "words", "say", "headline")
                 .or(() -> row.fields().stream().findFirst())
                 .map(ShelfRow.RowField::value)
                 .orElse("")
