@@ -53,6 +53,19 @@ class QuoteXlsxTest {
     }
 
     @Test
+    void everyChoicePrintsOnTheSamePaper() throws IOException {
+        try (var book = new XSSFWorkbook(new ByteArrayInputStream(written(WetSwitches.quote())))) {
+            var first = book.getSheetAt(1).getPrintSetup();
+            var second = book.getSheetAt(2).getPrintSetup();
+            assertThat(first.getFitWidth()).isEqualTo((short) 1);
+            assertThat(second.getLandscape()).isEqualTo(first.getLandscape());
+            assertThat(second.getPaperSize()).isEqualTo(first.getPaperSize());
+            assertThat(second.getFitWidth()).isEqualTo(first.getFitWidth());
+            assertThat(second.getFitHeight()).isEqualTo(first.getFitHeight());
+        }
+    }
+
+    @Test
     void theFormulasGiveTheCentsOfAnyQuoteUnderAnyTaxRule() throws IOException {
         assertRandomQuotes(0, 12);
     }

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -17,6 +18,7 @@ import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.ss.util.WorkbookUtil;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.xmlbeans.XmlObject;
 
 /**
  * A spreadsheet that a shop has laid out, read and checked as a whole. Sheets whose names it knows are filled, one of
@@ -183,7 +185,7 @@ public final class Template {
                     : List.of(new Page(own, own, facts));
             int at = book.getSheetIndex(sheet);
             for (int i = 1; i < mine.size(); i++) {
-                var copy = book.cloneSheet(book.getSheetIndex(sheet));
+                var copy = copied(book, sheet);
                 book.setSheetOrder(copy.getSheetName(), at + i);
             }
             for (int i = 0; i < mine.size(); i++) {
@@ -208,6 +210,19 @@ public final class Template {
             written.add(new Written(template, sheets.get(i), page.facts(), grid));
         }
         return written;
+    }
+
+    /** A copy with the sheet's paper size and direction, which the library leaves out and warns of. */
+    private static XSSFSheet copied(XSSFWorkbook book, XSSFSheet sheet) {
+        var own = sheet.getCTWorksheet();
+        var setup = own.isSetPageSetup() ? Optional.of(own.getPageSetup().copy()) : Optional.<XmlObject>empty();
+        setup.ifPresent(kept -> own.unsetPageSetup());
+        var copy = book.cloneSheet(book.getSheetIndex(sheet));
+        setup.ifPresent(kept -> {
+            own.addNewPageSetup().set(kept);
+            copy.getCTWorksheet().addNewPageSetup().set(kept);
+        });
+        return copy;
     }
 
     /** Names of sheets are short, of few characters, and unique whatever their case. */
