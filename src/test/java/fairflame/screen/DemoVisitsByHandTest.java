@@ -7,27 +7,37 @@ import fairflame.quote.Quote;
 import fairflame.screen.bench.BenchModel;
 import fairflame.screen.bench.Drafting;
 import fairflame.screen.bench.Judged;
+import fairflame.screen.ledger.LedgerWork;
 import fairflame.screen.look.Theme;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.input.KeyCode;
+import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The demo visits 2 to 4 from an empty visit to the signature or the release, with mouse and keyboard; visit 1 is in WholeVisitTest. */
+/**
+ * The demo visits 2 to 4 with mouse and keyboard from an empty visit on: 2 and 3 to the paid invoice, 4 to the licensed
+ * release; visit 1 is in WholeVisitTest.
+ */
 @ExtendWith(ScreenMachine.class)
 class DemoVisitsByHandTest {
     @TempDir
     Path folder;
 
-    /** The line to the pad is too small: drawn by hand, priced ways, fitter and decision typed, signed with a drawn stroke. */
+    /**
+     * The line to the pad is too small: drawn by hand, priced ways, fitter and decision typed, signed with a drawn
+     * stroke, permit got; billed and paid twelve days later.
+     */
     @Test
-    void aGasLineIsDrawnPricedAndSigned() {
+    void aGasLineIsDrawnPricedSignedBilledAndPaid() {
+        String visit;
+        Money signed;
         try (var workplace = Shop.in(folder);
                 var hand = new Hand(new WorkplaceScreens(workplace, true), 1280, 800, Theme.BRIGHT, "en")) {
             var person = new VisitByHand(hand, Shop.demo(2));
-            person.begin();
+            visit = person.begin();
             person.who();
             person.complaint();
             person.plate();
@@ -38,11 +48,32 @@ class DemoVisitsByHandTest {
             line(hand);
             hand.press("place-bench").press("finding-strip").look("visit-2-finding");
             assertThat(told(quote(hand))).isEqualTo(told(ofFile(hand, 2)));
-            person.sign("visit-2");
+            signed = person.sign("visit-2");
             assertThat(hand.has("line-story")).as("signed").isFalse();
             person.unlock();
             assertThat(folder).isDirectoryContaining(file -> file.toString().endsWith("-signed.pdf"));
+            permit(new BillByHand(hand, visit));
         }
+        try (var workplace = Shop.later(folder, 12);
+                var hand = new Hand(new WorkplaceScreens(workplace, true), 1280, 800, Theme.BRIGHT, "en")) {
+            var office = new BillByHand(hand, visit);
+            office.open();
+            assertThat(office.group()).isEqualTo(LedgerWork.Next.PERMIT_ISSUED);
+            office.heldBack();
+            office.inspectionPassed("2026-06-15", "A. Moss");
+            office.gasWork("Rosalind Achterberg", "GF-40217", "2027-03-31");
+            assertThat(office.group()).isEqualTo(LedgerWork.Next.INVOICE);
+            office.invoice(signed, List.of("A", "P", "C", "K", "G"));
+            office.payInFull("transfer", "visit-2");
+        }
+    }
+
+    /** The permit is applied for and issued on the day of the signature; the right to cancel still holds the work. */
+    private static void permit(BillByHand office) {
+        office.open();
+        assertThat(office.group()).isEqualTo(LedgerWork.Next.PERMIT);
+        office.permitIssued("LK-26-0457", "2026-12-01");
+        assertThat(office.group()).isEqualTo(LedgerWork.Next.CANCEL_RUNS);
     }
 
     private static void line(Hand hand) {
@@ -61,13 +92,13 @@ class DemoVisitsByHandTest {
         hand.press("line-plan").press("way-1").look("visit-2-line-after").press("way-now");
     }
 
-    /** Two stories at once: the next check is shown, the diagnosis alone is signed. */
+    /** Two stories at once: the next check is shown, the diagnosis alone is signed, billed and paid. */
     @Test
-    void anUnsettledVisitEndsInASignedDiagnosis() {
+    void anUnsettledVisitEndsInASignedAndPaidDiagnosis() {
         try (var workplace = Shop.in(folder);
                 var hand = new Hand(new WorkplaceScreens(workplace, true), 1280, 800, Theme.DIM, "en")) {
             var person = new VisitByHand(hand, Shop.demo(3));
-            person.begin();
+            var visit = person.begin();
             person.who();
             person.complaint();
             person.plate();
@@ -81,9 +112,14 @@ class DemoVisitsByHandTest {
                     .isTrue();
             assertThat(quote(hand).repair()).as("no repair is priced").isFalse();
             assertThat(told(quote(hand))).isEqualTo(told(ofFile(hand, 3)));
-            person.sign("visit-3");
+            var signed = person.sign("visit-3");
             person.unlock();
             assertThat(folder).isDirectoryContaining(file -> file.toString().endsWith("-signed.pdf"));
+            var office = new BillByHand(hand, visit);
+            office.open();
+            assertThat(office.group()).isEqualTo(LedgerWork.Next.INVOICE);
+            office.invoice(signed, List.of());
+            office.payInFull("cash", "visit-3");
         }
     }
 

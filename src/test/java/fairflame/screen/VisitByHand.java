@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fairflame.diagnosis.Answer;
 import fairflame.screen.bench.Draft;
 import java.util.List;
+import org.joda.money.Money;
 
 /** Types a visit into the window from nothing: what a draft holds is pressed and typed as a technician would. */
 final class VisitByHand {
@@ -123,8 +124,12 @@ final class VisitByHand {
         }
     }
 
-    /** Takes the suggested choice on the customer's page, accepts what has to be, signs with a drawn stroke. */
-    void sign(String what) {
+    /**
+     * Takes the suggested choice on the customer's page, accepts what has to be, signs with a drawn stroke.
+     *
+     * @return the total of the choice as the quote told it before the signature
+     */
+    Money sign(String what) {
         hand.press("hand-over").look(what + "-handover");
         assertThat(hand.has("line-story"))
                 .as("the gas line before and after is told where one was drawn")
@@ -145,6 +150,7 @@ final class VisitByHand {
         ids("promise-").forEach(hand::press);
         hand.type("signer", wanted.get("customer.name")).draw("signature-pad").press("sign");
         hand.look(what + "-signed");
+        return suggested.totals().total();
     }
 
     /** Back to the bench with the technician's digits. */
