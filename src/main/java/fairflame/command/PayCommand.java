@@ -55,10 +55,17 @@ final class PayCommand implements Callable<Integer> {
                 var deposit = billing.deposit(number, received);
                 printing.print(
                         () -> Printing.object()
-                                .put("payment", deposit.id())
+                                .put("payment", deposit.payment().id())
                                 .put("quote", number)
-                                .put("deposit", Amounts.plain(deposit.amount())),
-                        out -> out.println("Deposit " + Amounts.plain(deposit.amount()) + " on " + number + " taken."));
+                                .put("deposit", Amounts.plain(deposit.payment().amount()))
+                                .put("left", Amounts.plain(deposit.left()))
+                                .set("files", Printing.texts(deposit.files())),
+                        out -> {
+                            out.printf(
+                                    "Deposit %s on %s taken, %s is left of the agreed price.%n",
+                                    Amounts.plain(deposit.payment().amount()), number, Amounts.plain(deposit.left()));
+                            out.println("Written: " + String.join(", ", deposit.files()));
+                        });
             } else {
                 var result = billing.pay(number, received);
                 printing.print(() -> InvoiceText.data(result), out -> InvoiceText.print(out, result));

@@ -72,8 +72,8 @@ final class FileDoor implements FileWork {
     }
 
     @Override
-    public void deposit(String quote, Received received) {
-        new Billing(workplace).deposit(quote, money(received));
+    public String deposit(String quote, Received received) {
+        return receipt(new Billing(workplace).deposit(quote, money(received)).files());
     }
 
     private Billing.Received money(Received received) {
@@ -91,8 +91,13 @@ final class FileDoor implements FileWork {
     }
 
     @Override
-    public void pay(String invoice, Received received) {
-        new Billing(workplace).pay(invoice, money(received));
+    public String pay(String invoice, Received received) {
+        return receipt(new Billing(workplace).pay(invoice, money(received)).files());
+    }
+
+    /** The receipt is the last of the files. */
+    private static String receipt(List<String> files) {
+        return files.get(files.size() - 1);
     }
 
     @Override

@@ -2,6 +2,8 @@ package fairflame.visit;
 
 import fairflame.Refusal;
 import fairflame.agreement.Agreed;
+import fairflame.agreement.SignedRevision;
+import fairflame.document.MoneyIn;
 import fairflame.invoice.Account;
 import fairflame.invoice.Completion;
 import fairflame.invoice.Deposits;
@@ -9,9 +11,11 @@ import fairflame.invoice.Invoice;
 import fairflame.invoice.InvoiceNumber;
 import fairflame.invoice.Issue;
 import fairflame.invoice.Payment;
+import fairflame.money.Amounts;
 import fairflame.store.Receipt;
 import fairflame.store.Records;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.Money;
@@ -32,6 +36,21 @@ public final class Billing {
             files = List.copyOf(files);
         }
     }
+
+    /**
+     * A deposit that was taken.
+     *
+     * @param left what is left of the agreed price
+     * @param files the receipt
+     */
+    public record Deposited(Payment payment, Money left, List<String> files) {
+        public Deposited {
+            files = List.copyOf(files);
+        }
+    }
+
+    /** A payment, what is left to pay after it, and what its receipt is written from. */
+    private record Taken(Payment payment, Money left, MoneyIn money) {}
 
     /**
      * How an invoice is to be issued.
@@ -86,9 +105,9 @@ public final class Billing {
                 .isPresent();
     }
 
-    /** Takes a payment on an invoice; more than is due is refused. */
+    /** Takes a payment on an invoice and writes its receipt, the last of the files; more than is due is refused. */
     public Result pay(String number, Received received) {
-        workplace.store().change(workplace.by(), records -> {
+        var taken = workplace.store().inTransaction(workplace.by(), records -> {
             var invoice = invoice(records, number);
             var account = account(records, invoice.quote());
             var payment = payment(received, number, account.payments().size() + 1, false);
@@ -100,8 +119,13 @@ public final class Billing {
                         .find(invoice.quote(), invoice.revision())
                         .ifPresent(quote -> VisitStates.move(records, quote.visit(), State.PAID));
             }
+            var owed = Accounts.of(records, invoice.quote(), invoice.currency()).balance();
+            return taken(records, signed(records, invoice), Optional.of(number), payment, owed);
         });
-        return shown(number);
+        var shown = shown(number);
+        var files = new ArrayList<>(shown.files());
+        files.addAll(receipt(taken));
+        return new Result(shown.invoice(), shown.balance(), files);
     }
 
     /** What was written off or paid back counts too. */
@@ -112,18 +136,46 @@ public final class Billing {
         }
     }
 
-    /** Takes a deposit on a signed quote, up to what was agreed. */
-    public Payment deposit(String quote, Received received) {
-        return workplace.store().inTransaction(workplace.by(), records -> {
-            var signed = agreed(records, quote).signed();
+    /** Takes a deposit on a signed quote, up to what was agreed, and writes its receipt. */
+    public Deposited deposit(String quote, Received received) {
+        var deposited = workplace.store().inTransaction(workplace.by(), records -> {
+            var agreed = agreed(records, quote);
+            var signed = agreed.signed();
             var taken = records.payments().ofQuote(quote).stream()
                     .map(Receipt::payment)
                     .toList();
             var payment = payment(received, quote, taken.size() + 1, true);
             Deposits.receive(signed, taken, payment, workplace.today());
             records.payments().add(new Receipt(quote, Optional.empty(), payment));
-            return payment;
+            var given = Accounts.of(records, quote, signed.quote().currency()).given();
+            var left = agreed.totals().total().minus(given);
+            return taken(records, signed, Optional.empty(), payment, left);
         });
+        return new Deposited(deposited.payment(), deposited.left(), receipt(deposited));
+    }
+
+    private static Taken taken(
+            Records records, SignedRevision signed, Optional<String> invoice, Payment payment, Money left) {
+        // Stored by day and id: the one that was taken now need not be the last of them.
+        var payments = new ArrayList<>(records.payments().ofQuote(signed.quote().number()).stream()
+                .map(Receipt::payment)
+                .filter(each -> !each.id().equals(payment.id()))
+                .toList());
+        payments.add(payment);
+        var all = Amounts.sum(
+                left.getCurrencyUnit(), payments.stream().map(Payment::amount).toList());
+        return new Taken(payment, left, new MoneyIn(signed, invoice, payments, left.plus(all)));
+    }
+
+    private static SignedRevision signed(Records records, Invoice invoice) {
+        return records.agreements()
+                .find(invoice.quote(), invoice.revision())
+                .orElseThrow(() -> Refusal.unknown(
+                        "signed quote", invoice.quote(), "the signed quote of the invoice in this folder"));
+    }
+
+    private List<String> receipt(Taken taken) {
+        return new Papers(workplace).receipt(taken.money(), taken.payment().id());
     }
 
     /** An invoice as it stands now, its papers written afresh. */
@@ -133,7 +185,11 @@ public final class Billing {
             return account(records, invoice.quote());
         });
         var invoice = account.shown(number);
-        return new Result(invoice, account.balance(), new Papers(workplace).invoice(invoice));
+        var owed = workplace
+                .store()
+                .reading(records -> Accounts.of(records, invoice.quote(), invoice.currency())
+                        .balance());
+        return new Result(invoice, owed, new Papers(workplace).invoice(invoice));
     }
 
     private static Payment payment(Received received, String about, int count, boolean deposit) {

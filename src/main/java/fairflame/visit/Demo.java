@@ -195,13 +195,14 @@ public final class Demo {
     private void deposit(SignedRevision signed) {
         var amount = signed.taken().deposit();
         if (amount.isPositive() && payments(signed) == 0) {
-            at(
+            var deposited = at(
                     signed.quote().made(),
                     1,
                     workplace -> new Billing(workplace)
                             .deposit(
                                     signed.quote().number(),
                                     new Billing.Received(amount, "card", "", workplace.today())));
+            tell.accept("   Written: " + String.join(", ", deposited.files()));
         }
         tell.accept("   Deposit " + Amounts.plain(amount));
     }

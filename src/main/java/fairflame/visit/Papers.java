@@ -7,9 +7,11 @@ import fairflame.document.CompletionCertificatePdf;
 import fairflame.document.InvoicePdf;
 import fairflame.document.InvoiceXlsx;
 import fairflame.document.JsonData;
+import fairflame.document.MoneyIn;
 import fairflame.document.PaperText;
 import fairflame.document.QuotePdf;
 import fairflame.document.QuoteXlsx;
+import fairflame.document.ReceiptPdf;
 import fairflame.document.StopWorkPdf;
 import fairflame.document.page.PageFormat;
 import fairflame.invoice.Invoice;
@@ -69,6 +71,12 @@ final class Papers {
             files.put(invoice.number() + "-completion.pdf", CompletionCertificatePdf.write(invoice, text, format));
         }
         return written(files);
+    }
+
+    /** The receipt for a payment, named after it. */
+    List<String> receipt(MoneyIn money, String payment) {
+        var text = text(money.signed().quote().language());
+        return written(Map.of(payment + ".pdf", ReceiptPdf.write(money, payment, text, format)));
     }
 
     /** Whatever follows from a quote speaks the language of the quote. */

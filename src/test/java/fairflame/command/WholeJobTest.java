@@ -3,8 +3,12 @@ package fairflame.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -53,8 +57,12 @@ class WholeJobTest {
                         "one",
                         "--json")
                 .done();
-        shell.june("pay", "Q-2026-0001", "--amount", "38.98", "--method", "card")
-                .done();
+        var deposit = shell.june("pay", "Q-2026-0001", "--amount", "38.98", "--method", "card", "--json")
+                .done()
+                .json();
+        assertThat(deposit.get("left").textValue()).isEqualTo("350.88");
+        assertThat(deposit.get("files").toString()).isEqualTo("[\"P-Q-2026-0001-1.pdf\"]");
+        assertThat(paper("P-Q-2026-0001-1.pdf")).contains("We received $38.98.").contains("deposit $350.88");
         shell.june("invoice", "Q-2026-0001").refused("right to cancel", "2026-06-13", "waiver");
         var invoice = shell.later(
                         "invoice",
@@ -71,8 +79,20 @@ class WholeJobTest {
                 .done()
                 .json();
         assertThat(paid.get("balance").textValue()).isEqualTo("0.00");
+        assertThat(paid.get("files").toString()).contains("I-2026-0001.pdf").endsWith("\"P-I-2026-0001-2.pdf\"]");
+        assertThat(paper("P-I-2026-0001-2.pdf"))
+                .contains("We received $350.88.")
+                .contains("payment $0.00");
         var proof = shell.june("verify", "Q-2026-0001", "--json").done().json();
         assertThat(proof.get("intact").booleanValue()).isTrue();
+    }
+
+    private String paper(String name) {
+        try (var document = Loader.loadPDF(shell.out().resolve(name).toFile())) {
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Test

@@ -144,18 +144,6 @@ class InvoicePdfTest {
     }
 
     @Test
-    void aReceiptTellsAmountAndWhatIsLeft() throws IOException {
-        var file = ReceiptPdf.write(WetSwitches.invoice(), "P-2026-0001", Papers.text(), PageFormat.LETTER);
-        assertThat(new ReadBack(file).text())
-                .contains("We received $38.98.")
-                .contains("Balance after this payment $350.88")
-                .contains("Reference C-4471");
-        assertThatThrownBy(() -> ReceiptPdf.write(WetSwitches.invoice(), "P-9", Papers.text(), PageFormat.A4))
-                .isInstanceOf(Refusal.Unknown.class)
-                .hasMessageContaining("P-2026-0001");
-    }
-
-    @Test
     void theFootOfACreditNoteNamesACreditNoteAndItsReasonStandsUnderWhy() throws IOException {
         var issue = new Issue(
                 InvoiceNumber.parse("C-2026-0001"),

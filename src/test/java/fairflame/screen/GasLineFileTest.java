@@ -103,6 +103,9 @@ class GasLineFileTest {
         assertThat(job(workplace).movements()).isEmpty();
         var most = job(workplace).deposit();
         hand.type("deposit-amount", most.getAmount().toPlainString()).press("take-deposit");
+        assertThat(hand.words("file-said")).contains("Receipt: P-Q-");
+        assertThat(workplace.papers())
+                .isDirectoryContaining(file -> file.getFileName().toString().startsWith("P-Q-"));
         assertThat(job(workplace).movements()).singleElement().satisfies(movement -> {
             assertThat(movement.deposit()).isTrue();
             assertThat(movement.amount()).isEqualTo(most);
@@ -232,7 +235,9 @@ class GasLineFileTest {
                     .open();
             hand.type("pay-amount", open.getAmount().toPlainString())
                     .press("method-transfer")
-                    .press("pay");
+                    .press("pay")
+                    .look("file-paid");
+            assertThat(hand.words("file-said")).contains("Receipt: P-I-");
         }
         assertThat(next(hand)).isEqualTo(LedgerWork.Next.NOTHING);
     }

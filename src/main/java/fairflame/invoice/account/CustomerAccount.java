@@ -104,13 +104,16 @@ public final class CustomerAccount {
         return spare;
     }
 
+    /** Money that the customer gave and what was written off, less what was paid back. */
+    public Money given() {
+        return Amounts.sum(currency, movements.stream().map(Movement::settles).toList());
+    }
+
     /** What the customer owes; negative when the shop owes. */
     public Money balance() {
         var charged = Amounts.sum(
                 currency, papers.stream().map(paper -> paper.totals().total()).toList());
-        var given =
-                Amounts.sum(currency, movements.stream().map(Movement::settles).toList());
-        return charged.minus(given);
+        return charged.minus(given());
     }
 
     /** Refuses to give back more than is the customer's. */

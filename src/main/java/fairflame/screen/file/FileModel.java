@@ -2,6 +2,7 @@ package fairflame.screen.file;
 
 import fairflame.visit.JobFile;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** The file of one signed job without a window: its cards and what happens after an act. */
 public final class FileModel {
@@ -12,7 +13,7 @@ public final class FileModel {
     /**
      * A file.
      *
-     * @param done told the key of what was done, after which the file is read again
+     * @param done told the key of what was done, with the file written after a tab, after which the file is read again
      */
     public FileModel(FileWork work, JobFile job, Consumer<String> done) {
         this.work = work;
@@ -34,9 +35,21 @@ public final class FileModel {
 
     /** Does an act of a form and tells of it; false when it was refused. */
     boolean act(Form form, String said, Runnable act) {
-        var ok = form.submit(act);
+        return written(form, said, () -> {
+            act.run();
+            return "";
+        });
+    }
+
+    /** Does an act of a form and tells of it with the name of the file that it wrote; false when it was refused. */
+    boolean written(Form form, String said, Supplier<String> act) {
+        var told = new StringBuilder(said);
+        var ok = form.submit(() -> {
+            var file = act.get();
+            told.append(file.isEmpty() ? "" : "\t" + file);
+        });
         if (ok) {
-            done.accept(said);
+            done.accept(told.toString());
         }
         return ok;
     }

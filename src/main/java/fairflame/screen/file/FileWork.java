@@ -33,14 +33,16 @@ public interface FileWork {
 
     void book(String quote, LocalDate day, String crew);
 
-    void deposit(String quote, Received received);
+    /** Takes a deposit; name of the receipt's file. */
+    String deposit(String quote, Received received);
 
     /** Bills everything that is not billed yet, as complete work. */
     void invoice(String quote, Completion completion, LocalDate supplied);
 
     void part(String quote, Map<String, BigDecimal> done, LocalDate supplied);
 
-    void pay(String invoice, Received received);
+    /** Takes a payment on an invoice; name of the receipt's file. */
+    String pay(String invoice, Received received);
 
     /** Takes an invoice back; everything that is left of it for no quantities. */
     void credit(String invoice, Map<String, BigDecimal> back, String reason);

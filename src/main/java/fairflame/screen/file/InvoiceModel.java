@@ -85,7 +85,7 @@ public final class InvoiceModel {
     }
 
     public boolean pay() {
-        return file.act(
+        return file.written(
                 payment,
                 "file.said.paid",
                 () -> file.work()

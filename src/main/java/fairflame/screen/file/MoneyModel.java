@@ -47,7 +47,7 @@ public final class MoneyModel {
     }
 
     public boolean takeDeposit() {
-        return file.act(
+        return file.written(
                 deposit,
                 "file.said.deposit",
                 () -> file.work()
