@@ -1,10 +1,9 @@
 package fairflame.command;
 
 import fairflame.visit.AwayPaper;
+import fairflame.visit.Workplace;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -14,7 +13,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Write a quote as a PDF that a customer who is away fills in and sends back, and an e-mail draft"
                 + " with it. What comes back is read by: sign QUOTE --returned FILE")
-final class AwayCommand implements Callable<Integer> {
+final class AwayCommand extends ShopCommand {
     @Parameters(paramLabel = "QUOTE", description = "number of the quote, such as Q-2026-0001")
     private String number;
 
@@ -24,26 +23,17 @@ final class AwayCommand implements Callable<Integer> {
             defaultValue = "")
     private String language;
 
-    @Mixin
-    private WorkOptions work;
-
-    @Mixin
-    private Printing printing;
-
     @Override
-    public Integer call() {
-        try (var workplace = work.open()) {
-            var written = new AwayPaper(workplace, language).write(number);
-            var files = List.of(
-                    String.valueOf(written.paper().getFileName()),
-                    String.valueOf(written.mail().getFileName()));
-            printing.print(
-                    () -> Printing.object()
-                            .put("quote", written.quote())
-                            .put("revision", written.revision())
-                            .set("files", Printing.texts(files)),
-                    out -> out.println("Written: " + String.join(", ", files)));
-            return 0;
-        }
+    void run(Workplace workplace) {
+        var written = new AwayPaper(workplace, language).write(number);
+        var files = List.of(
+                String.valueOf(written.paper().getFileName()),
+                String.valueOf(written.mail().getFileName()));
+        print(
+                () -> Printing.object()
+                        .put("quote", written.quote())
+                        .put("revision", written.revision())
+                        .set("files", Printing.texts(files)),
+                out -> out.println("Written: " + String.join(", ", files)));
     }
 }

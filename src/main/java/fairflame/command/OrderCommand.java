@@ -4,12 +4,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import fairflame.invoice.order.OrderSheet;
 import fairflame.money.Amounts;
 import fairflame.visit.Ordering;
+import fairflame.visit.Workplace;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Lists the parts that signed quotes still need, or marks those of one supplier as ordered. */
@@ -17,39 +16,30 @@ import picocli.CommandLine.Option;
         name = "order",
         mixinStandardHelpOptions = true,
         description = "List parts to order for signed quotes, by supplier; with --place write the order and mark it.")
-final class OrderCommand implements Callable<Integer> {
+final class OrderCommand extends ShopCommand {
     @Option(names = "--place", paramLabel = "SUPPLIER", description = "order everything from this supplier")
     private @Nullable String place;
 
-    @Mixin
-    private WorkOptions work;
-
-    @Mixin
-    private Printing printing;
-
     @Override
-    public Integer call() {
-        try (var workplace = work.open()) {
-            var ordering = new Ordering(workplace);
-            var supplier = place;
-            if (supplier == null) {
-                var sheets = ordering.sheets();
-                printing.print(() -> data(sheets), out -> text(out, sheets));
-                return 0;
-            }
-            var placed = ordering.place(supplier);
-            printing.print(
-                    () -> {
-                        var root = Printing.object()
-                                .put("number", placed.content().number())
-                                .put("supplier", supplier);
-                        root.set("files", Printing.texts(placed.files()));
-                        return root;
-                    },
-                    out -> out.println(placed.content().number() + " placed with " + supplier + ". Written: "
-                            + String.join(", ", placed.files())));
-            return 0;
+    void run(Workplace workplace) {
+        var ordering = new Ordering(workplace);
+        var supplier = place;
+        if (supplier == null) {
+            var sheets = ordering.sheets();
+            print(() -> data(sheets), out -> text(out, sheets));
+            return;
         }
+        var placed = ordering.place(supplier);
+        print(
+                () -> {
+                    var root = Printing.object()
+                            .put("number", placed.content().number())
+                            .put("supplier", supplier);
+                    root.set("files", Printing.texts(placed.files()));
+                    return root;
+                },
+                out -> out.println(placed.content().number() + " placed with " + supplier + ". Written: "
+                        + String.join(", ", placed.files())));
     }
 
     private static JsonNode data(List<OrderSheet> sheets) {

@@ -3,12 +3,11 @@ package fairflame.command;
 import com.fasterxml.jackson.databind.JsonNode;
 import fairflame.quote.Photo;
 import fairflame.visit.Photos;
+import fairflame.visit.Workplace;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -18,7 +17,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Keep a picture with a visit as evidence: smaller, upright, without place or time of the camera."
                 + " Without a file the pictures of the visit are listed.")
-final class PhotoCommand implements Callable<Integer> {
+final class PhotoCommand extends ShopCommand {
     @Parameters(index = "0", paramLabel = "VISIT", description = "id of the visit")
     private String visit;
 
@@ -37,27 +36,18 @@ final class PhotoCommand implements Callable<Integer> {
     @Option(names = "--remove", paramLabel = "NAME", description = "take a picture out again, before it is sealed")
     private String removed = "";
 
-    @Mixin
-    private WorkOptions work;
-
-    @Mixin
-    private Printing printing;
-
     @Override
-    public Integer call() {
-        try (var workplace = work.open()) {
-            var photos = new Photos(workplace);
-            if (!removed.isEmpty()) {
-                photos.remove(visit, removed);
-            }
-            if (file != null) {
-                var photo = photos.add(visit, file);
-                photos.tell(visit, new Photo(photo.name(), caption, about, photo.sha256(), show));
-            }
-            var all = photos.of(visit);
-            printing.print(() -> data(all), out -> all.forEach(photo -> out.println(line(photo))));
-            return 0;
+    void run(Workplace workplace) {
+        var photos = new Photos(workplace);
+        if (!removed.isEmpty()) {
+            photos.remove(visit, removed);
         }
+        if (file != null) {
+            var photo = photos.add(visit, file);
+            photos.tell(visit, new Photo(photo.name(), caption, about, photo.sha256(), show));
+        }
+        var all = photos.of(visit);
+        print(() -> data(all), out -> all.forEach(photo -> out.println(line(photo))));
     }
 
     private JsonNode data(List<Photo> photos) {

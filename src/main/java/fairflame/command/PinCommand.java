@@ -1,9 +1,8 @@
 package fairflame.command;
 
 import fairflame.visit.Pins;
-import java.util.concurrent.Callable;
+import fairflame.visit.Workplace;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -13,7 +12,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Set the digits by which a person leaves the customer's page, when they were forgotten. Whoever"
                 + " may write to the shop's folder may do this; it stands in the journal.")
-final class PinCommand implements Callable<Integer> {
+final class PinCommand extends ShopCommand {
     @Parameters(paramLabel = "NAME", description = "the name that the window is opened with (--by)")
     private String person;
 
@@ -25,20 +24,11 @@ final class PinCommand implements Callable<Integer> {
             description = "4 to 12 digits; asked for without showing them when none are given here")
     private String digits;
 
-    @Mixin
-    private WorkOptions work;
-
-    @Mixin
-    private Printing printing;
-
     @Override
-    public Integer call() {
-        try (var workplace = work.open()) {
-            new Pins(workplace, false).replace(person, digits);
-            printing.print(
-                    () -> Printing.object().put("person", person).put("set", true),
-                    out -> out.println("The digits of " + person + " are set."));
-            return 0;
-        }
+    void run(Workplace workplace) {
+        new Pins(workplace, false).replace(person, digits);
+        print(
+                () -> Printing.object().put("person", person).put("set", true),
+                out -> out.println("The digits of " + person + " are set."));
     }
 }

@@ -17,6 +17,13 @@ public sealed interface Answer {
     /** Refuses a value that this check cannot give. */
     void admit(String what, Value value);
 
+    /** Whether it and another are figures of one dimension. */
+    default boolean comparable(Answer other) {
+        return this instanceof Figure mine
+                && other instanceof Figure theirs
+                && mine.unit().dimension() == theirs.unit().dimension();
+    }
+
     /** What is odd about an admitted value, without a full stop; empty when it is usual. */
     Optional<String> remark(Value value);
 

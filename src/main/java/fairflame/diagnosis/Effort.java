@@ -1,7 +1,7 @@
 package fairflame.diagnosis;
 
 /**
- * What a check costs.
+ * What a check asks of the person who makes it.
  *
  * @param minutes standard minutes
  * @param who T, T*, G, E or U: technician, technician where the place lets them open a test tap, licensed gas fitter,
@@ -13,7 +13,7 @@ public record Effort(int minutes, Hazard hazard, String who, int step) {
     private static final int SET_UP = 2;
 
     /** Minutes with setting up, weighted by hazard: what the next check is chosen by. */
-    double cost() {
-        return (minutes + SET_UP) * hazard.cost();
+    double burden() {
+        return (minutes + SET_UP) * hazard.weight();
     }
 }

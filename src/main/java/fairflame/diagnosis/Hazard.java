@@ -24,7 +24,7 @@ public enum Hazard {
     }
 
     /** What a minute under this hazard counts as, in minutes of looking; invented for the demo. */
-    double cost() {
+    double weight() {
         return minutes;
     }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What the trade knows about heaters that will not stay lit, read from files and validated. Immutable; rows keep the
@@ -120,6 +121,23 @@ public final class Knowledge {
 
     public Collection<Circumstance> circumstances() {
         return List.copyOf(vocabulary.circumstances().values());
+    }
+
+    /**
+     * The circumstances under which a reading of a check means something else to some rule. One that belongs to a group
+     * counts for all readings of the same kind, because they are compared with each other.
+     */
+    public List<Circumstance> circumstances(String check) {
+        var used = new UsedChecks(this);
+        var answer = check(check).answer();
+        var alike = checks().stream()
+                .filter(other -> other.answer().comparable(answer))
+                .flatMap(other -> used.tags(other.id()).stream())
+                .collect(Collectors.toSet());
+        return vocabulary.circumstances().values().stream()
+                .filter(each ->
+                        used.tags(check).contains(each.id()) || (!each.group().isEmpty() && alike.contains(each.id())))
+                .toList();
     }
 
     /** Danger gates in the order they are asked. */

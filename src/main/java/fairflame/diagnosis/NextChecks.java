@@ -76,8 +76,9 @@ final class NextChecks {
         for (var ref : asked(open)) {
             var way = wayTo(ref);
             double bits = way.stream().mapToDouble(separation::of).sum();
-            double cost = way.stream().mapToDouble(step -> effort(step).cost()).sum();
-            scores.merge(way.get(0), bits / cost, Math::max);
+            double burden =
+                    way.stream().mapToDouble(step -> effort(step).burden()).sum();
+            scores.merge(way.get(0), bits / burden, Math::max);
         }
         var found = new ArrayList<NextCheck>();
         while (found.size() < MOST_BY_SEPARATION && !scores.isEmpty()) {

@@ -2,12 +2,15 @@ package fairflame.diagnosis;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
-/** Which checks some rule, gate, contradiction, doubt, verdict or computation asks for. */
+/** Which checks some rule, gate, contradiction, doubt, verdict or computation asks for, and under which tags. */
 final class UsedChecks {
     private final Set<String> ids = new TreeSet<>(Set.of(NextChecks.SECOND_LOOK, Facts.DATA_PLATE.check()));
+    private final Map<String, Set<String>> tags = new TreeMap<>();
 
     UsedChecks(Knowledge knowledge) {
         var rules = knowledge.rulebook();
@@ -39,11 +42,19 @@ final class UsedChecks {
         return Set.copyOf(ids);
     }
 
+    /** The tags of a check that make a difference to some rule. */
+    Set<String> tags(String check) {
+        return Set.copyOf(tags.getOrDefault(check, Set.of()));
+    }
+
     private void conditions(Collection<Condition> conditions) {
         conditions.forEach(condition -> refs(condition.mentions()));
     }
 
     private void refs(Collection<CheckRef> refs) {
-        refs.forEach(ref -> ids.add(ref.check()));
+        refs.forEach(ref -> {
+            ids.add(ref.check());
+            tags.computeIfAbsent(ref.check(), any -> new TreeSet<>()).addAll(ref.tags());
+        });
     }
 }

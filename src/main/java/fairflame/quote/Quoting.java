@@ -143,7 +143,8 @@ public final class Quoting {
                 request.paper().terms(),
                 Assumptions.of(request.place()),
                 request.paper().madeFrom(),
-                request.paper().wording().language().code());
+                request.paper().wording().language().code(),
+                List.of());
     }
 
     /** Notes that every choice prints stand once on the quote; the others stay with their choice. */

@@ -5,6 +5,7 @@ import fairflame.screen.bench.DraftOfVisit;
 import fairflame.screen.ledger.LedgerWork;
 import fairflame.visit.Drafts;
 import fairflame.visit.JobFile;
+import fairflame.visit.NextStep;
 import fairflame.visit.VisitList;
 import fairflame.visit.VisitPapers;
 import fairflame.visit.Workplace;
@@ -53,13 +54,7 @@ final class LedgerRows {
     }
 
     private static LedgerWork.Entry entry(VisitList.Row row) {
-        return new LedgerWork.Entry(
-                row.visit(),
-                row.customer(),
-                row.place(),
-                row.on(),
-                LedgerWork.Next.valueOf(row.next().name()),
-                row.amount());
+        return new LedgerWork.Entry(row.visit(), row.customer(), row.place(), row.on(), row.next(), row.amount());
     }
 
     LedgerWork.File file(String visit) {
@@ -88,7 +83,7 @@ final class LedgerRows {
                 draft.get("customer.name"),
                 draft.get("customer.address").lines().findFirst().orElse(""),
                 date,
-                LedgerWork.Next.FINISH,
+                NextStep.FINISH,
                 Optional.empty());
     }
 }

@@ -52,6 +52,9 @@ public final class Billing {
     /** A payment, what is left to pay after it, and what its receipt is written from. */
     private record Taken(Payment payment, Money left, MoneyIn money) {}
 
+    /** An invoice with its payments and what is owed on its job. */
+    private record Standing(Invoice invoice, Money owed) {}
+
     /**
      * How an invoice is to be issued.
      *
@@ -180,16 +183,13 @@ public final class Billing {
 
     /** An invoice as it stands now, its papers written afresh. */
     public Result shown(String number) {
-        var account = workplace.store().reading(records -> {
+        var now = workplace.store().reading(records -> {
             var invoice = invoice(records, number);
-            return account(records, invoice.quote());
+            return new Standing(
+                    account(records, invoice.quote()).shown(number),
+                    Accounts.of(records, invoice.quote(), invoice.currency()).balance());
         });
-        var invoice = account.shown(number);
-        var owed = workplace
-                .store()
-                .reading(records -> Accounts.of(records, invoice.quote(), invoice.currency())
-                        .balance());
-        return new Result(invoice, owed, new Papers(workplace).invoice(invoice));
+        return new Result(now.invoice(), now.owed(), new Papers(workplace).invoice(now.invoice()));
     }
 
     private static Payment payment(Received received, String about, int count, boolean deposit) {

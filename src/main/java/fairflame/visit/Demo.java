@@ -78,7 +78,7 @@ public final class Demo {
                 .toList();
         var signed = signed(quote, taken.id(), declined);
         deposit(signed);
-        refusedInvoice(signed);
+        refusedInvoice(signed, 12);
         paid(signed, "completion-2.json", 12);
     }
 
@@ -208,8 +208,8 @@ public final class Demo {
     }
 
     /** Shows that gas work is not billed as complete on trust. */
-    private void refusedInvoice(SignedRevision signed) {
-        at(signed.quote().made(), 2, workplace -> {
+    private void refusedInvoice(SignedRevision signed, int days) {
+        at(signed.quote().made().plusDays(days), 2, workplace -> {
             try {
                 new Billing(workplace)
                         .invoice(

@@ -84,6 +84,8 @@ public final class WorkedFigures {
                 quote.notes(),
                 quote.terms(),
                 quote.assumed(),
-                quote.madeFrom());
+                quote.madeFrom(),
+                "en",
+                List.of());
     }
 }

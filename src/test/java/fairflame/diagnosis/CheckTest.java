@@ -156,4 +156,18 @@ class CheckTest {
         assertThatThrownBy(() -> new Range(3, 2)).isInstanceOf(Refusal.Malformed.class);
         assertThatThrownBy(() -> new Range(Double.NaN, 2)).isInstanceOf(Refusal.Malformed.class);
     }
+
+    @Test
+    void onlyCircumstancesThatMakeADifferenceAreOfferedFirst() {
+        assertThat(circumstances("gas-firing")).containsExactlyInAnyOrder("furnace-on", "heater-alone");
+        assertThat(circumstances("gas-meter-firing"))
+                .as("compared with the pressure at the heater under the same load")
+                .containsExactlyInAnyOrder("furnace-on", "heater-alone");
+        assertThat(circumstances("leak-outlet")).containsExactlyInAnyOrder("cold", "warm", "leads-lifted", "leads-on");
+        assertThat(circumstances("soot")).isEmpty();
+    }
+
+    private static java.util.List<String> circumstances(String check) {
+        return KNOWLEDGE.circumstances(check).stream().map(Circumstance::id).toList();
+    }
 }

@@ -166,7 +166,9 @@ final class GasLine {
                 notes,
                 Papers.text().terms(),
                 List.of("The length of pipe under the deck was taken as 12 ft; it could not be seen."),
-                List.of("catalog 2026-04"));
+                List.of("catalog 2026-04"),
+                "en",
+                List.of());
     }
 
     /** The gas line, done under permit, with the pressure test on record; nothing paid yet. */

@@ -42,7 +42,9 @@ class HardQuotesTest {
                 quote.notes(),
                 quote.terms(),
                 quote.assumed(),
-                quote.madeFrom());
+                quote.madeFrom(),
+                "en",
+                List.of());
     }
 
     private static Choice with(Choice choice, String id, String title, List<Line> lines) {

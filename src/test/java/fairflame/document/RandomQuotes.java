@@ -72,6 +72,8 @@ final class RandomQuotes {
                 q.notes(),
                 q.terms(),
                 q.assumed(),
-                q.madeFrom());
+                q.madeFrom(),
+                "en",
+                List.of());
     }
 }

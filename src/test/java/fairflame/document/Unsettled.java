@@ -87,7 +87,9 @@ final class Unsettled {
                 Papers.ALWAYS,
                 Papers.text().diagnosisTerms(),
                 List.of(),
-                List.of("catalog 2026-04"));
+                List.of("catalog 2026-04"),
+                "en",
+                List.of());
     }
 
     /** Smell of gas: no price anywhere. */

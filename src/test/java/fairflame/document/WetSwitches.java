@@ -172,7 +172,9 @@ final class WetSwitches {
                 notes,
                 Papers.text().terms(),
                 List.of(),
-                List.of("catalog 2026-04", "templates en"));
+                List.of("catalog 2026-04", "templates en"),
+                "en",
+                List.of());
     }
 
     private static Work work(String plain) {
@@ -357,6 +359,8 @@ final class WetSwitches {
                 q.notes(),
                 q.terms(),
                 q.assumed(),
-                q.madeFrom());
+                q.madeFrom(),
+                "en",
+                List.of());
     }
 }

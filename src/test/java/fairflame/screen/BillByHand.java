@@ -2,8 +2,8 @@ package fairflame.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fairflame.screen.ledger.LedgerWork;
 import fairflame.visit.JobFile;
+import fairflame.visit.NextStep;
 import java.util.List;
 import org.joda.money.Money;
 
@@ -24,7 +24,7 @@ final class BillByHand {
     }
 
     /** The group of the ledger in which the visit stands. */
-    LedgerWork.Next group() {
+    NextStep group() {
         return hand.model().work().entries(visit).get(0).next();
     }
 
@@ -81,14 +81,14 @@ final class BillByHand {
             assertThat(invoice.totals().total()).isEqualTo(signed);
         });
         assertThat(job().account().balance()).isEqualTo(signed);
-        assertThat(group()).isEqualTo(LedgerWork.Next.PAYMENT);
+        assertThat(group()).isEqualTo(NextStep.PAYMENT);
     }
 
     /** Pays what is open; nothing is left to do, and the account says so. */
     void payInFull(String method, String what) {
         hand.press("method-" + method).press("pay").look(what + "-paid");
         assertThat(job().account().balance().isZero()).isTrue();
-        assertThat(group()).isEqualTo(LedgerWork.Next.NOTHING);
+        assertThat(group()).isEqualTo(NextStep.NOTHING);
         assertThat(hand.has("pay")).as("nothing is left to pay").isFalse();
         assertThat(hand.words("entry-" + visit)).endsWith(", Closed");
         hand.press("section-money").look(what + "-money");

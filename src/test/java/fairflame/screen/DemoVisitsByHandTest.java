@@ -7,8 +7,8 @@ import fairflame.quote.Quote;
 import fairflame.screen.bench.BenchModel;
 import fairflame.screen.bench.Drafting;
 import fairflame.screen.bench.Judged;
-import fairflame.screen.ledger.LedgerWork;
 import fairflame.screen.look.Theme;
+import fairflame.visit.NextStep;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.input.KeyCode;
@@ -58,11 +58,11 @@ class DemoVisitsByHandTest {
                 var hand = new Hand(new WorkplaceScreens(workplace, true), 1280, 800, Theme.BRIGHT, "en")) {
             var office = new BillByHand(hand, visit);
             office.open();
-            assertThat(office.group()).isEqualTo(LedgerWork.Next.PERMIT_ISSUED);
+            assertThat(office.group()).isEqualTo(NextStep.PERMIT_ISSUED);
             office.heldBack();
             office.inspectionPassed("2026-06-15", "A. Moss");
             office.gasWork("Rosalind Achterberg", "GF-40217", "2027-03-31");
-            assertThat(office.group()).isEqualTo(LedgerWork.Next.INVOICE);
+            assertThat(office.group()).isEqualTo(NextStep.INVOICE);
             office.invoice(signed, List.of("A", "P", "C", "K", "G"));
             office.payInFull("transfer", "visit-2");
         }
@@ -71,9 +71,9 @@ class DemoVisitsByHandTest {
     /** The permit is applied for and issued on the day of the signature; the right to cancel still holds the work. */
     private static void permit(BillByHand office) {
         office.open();
-        assertThat(office.group()).isEqualTo(LedgerWork.Next.PERMIT);
+        assertThat(office.group()).isEqualTo(NextStep.PERMIT);
         office.permitIssued("LK-26-0457", "2026-12-01");
-        assertThat(office.group()).isEqualTo(LedgerWork.Next.CANCEL_RUNS);
+        assertThat(office.group()).isEqualTo(NextStep.CANCEL_RUNS);
     }
 
     private static void line(Hand hand) {
@@ -117,7 +117,7 @@ class DemoVisitsByHandTest {
             assertThat(folder).isDirectoryContaining(file -> file.toString().endsWith("-signed.pdf"));
             var office = new BillByHand(hand, visit);
             office.open();
-            assertThat(office.group()).isEqualTo(LedgerWork.Next.INVOICE);
+            assertThat(office.group()).isEqualTo(NextStep.INVOICE);
             office.invoice(signed, List.of());
             office.payInFull("cash", "visit-3");
         }

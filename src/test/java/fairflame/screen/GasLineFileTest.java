@@ -3,9 +3,9 @@ package fairflame.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairflame.quote.LineKind;
-import fairflame.screen.ledger.LedgerWork;
 import fairflame.screen.look.Theme;
 import fairflame.visit.JobFile;
+import fairflame.visit.NextStep;
 import fairflame.visit.Workplace;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -55,7 +55,7 @@ class GasLineFileTest {
         return work;
     }
 
-    private static LedgerWork.Next next(Hand hand) {
+    private static NextStep next(Hand hand) {
         return hand.model().work().entries(VISIT).get(0).next();
     }
 
@@ -71,7 +71,7 @@ class GasLineFileTest {
         hand.type("signer", "Tobias Renner").draw("signature-pad").press("sign");
         hand.press("handover-back").type("pin", "2468").press("pin-open");
         hand.press("place-ledger").press("entry-" + VISIT);
-        assertThat(next(hand)).isEqualTo(LedgerWork.Next.PERMIT);
+        assertThat(next(hand)).isEqualTo(NextStep.PERMIT);
     }
 
     private static List<String> ids(Hand hand, String style, String prefix) {
@@ -92,7 +92,7 @@ class GasLineFileTest {
                 .press("permit-take");
         assertThat(job(workplace).permit().permit().number()).isEqualTo("GP-26-0417");
         assertThat(hand.model().work().entries("gp-26-0417")).hasSize(1);
-        assertThat(next(hand)).isEqualTo(LedgerWork.Next.CANCEL_RUNS);
+        assertThat(next(hand)).isEqualTo(NextStep.CANCEL_RUNS);
     }
 
     private static void deposit(Hand hand, Workplace workplace) {
@@ -142,7 +142,7 @@ class GasLineFileTest {
                 .press("gas-keep")
                 .look("file-gas-refused");
         hand.type("gas-ends", "2027-01-31").press("gas-keep").look("file-gas");
-        assertThat(next(hand)).isEqualTo(LedgerWork.Next.INVOICE);
+        assertThat(next(hand)).isEqualTo(NextStep.INVOICE);
     }
 
     private static String part(Workplace workplace) {
@@ -190,7 +190,7 @@ class GasLineFileTest {
         assertThat(job(workplace).papers()).isEmpty();
         hand.type("part-" + labour, "1").press("make-part").look("file-part");
         assertThat(job(workplace).papers()).hasSize(1);
-        assertThat(next(hand)).isEqualTo(LedgerWork.Next.PART_BILLED);
+        assertThat(next(hand)).isEqualTo(NextStep.PART_BILLED);
     }
 
     private static void changeOrder(Hand hand, Workplace workplace) {
@@ -239,7 +239,7 @@ class GasLineFileTest {
                     .look("file-paid");
             assertThat(hand.words("file-said")).contains("Receipt: P-I-");
         }
-        assertThat(next(hand)).isEqualTo(LedgerWork.Next.NOTHING);
+        assertThat(next(hand)).isEqualTo(NextStep.NOTHING);
     }
 
     private static void creditAndRefund(Hand hand, Workplace workplace) {
@@ -249,11 +249,11 @@ class GasLineFileTest {
                 .type("credit-reason", "One came back unused")
                 .press("credit-part");
         assertThat(job(workplace).papers()).hasSize(3);
-        assertThat(next(hand)).isEqualTo(LedgerWork.Next.REFUND);
+        assertThat(next(hand)).isEqualTo(NextStep.REFUND);
         hand.look("file-credited").press("section-money").look("file-refund");
         hand.type("refund-reason", "Unused part").press("pay-back");
         assertThat(job(workplace).account().spare().isZero()).isTrue();
         assertThat(job(workplace).account().balance().isZero()).isTrue();
-        assertThat(next(hand)).isEqualTo(LedgerWork.Next.NOTHING);
+        assertThat(next(hand)).isEqualTo(NextStep.NOTHING);
     }
 }

@@ -106,6 +106,8 @@ public final class Samples {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
+                "en",
                 List.of());
     }
 

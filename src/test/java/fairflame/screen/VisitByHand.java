@@ -100,6 +100,9 @@ final class VisitByHand {
         }
         for (var condition : wanted.get(entry + "conditions").split(",")) {
             if (!condition.isBlank()) {
+                if (!hand.has("condition-" + condition)) {
+                    hand.press("condition-more");
+                }
                 hand.press("condition-" + condition);
             }
         }

@@ -2,8 +2,8 @@ package fairflame.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fairflame.screen.ledger.LedgerWork;
 import fairflame.screen.look.Theme;
+import fairflame.visit.NextStep;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.input.KeyCode;
@@ -129,7 +129,7 @@ class WholeVisitTest {
     private static void bill(Hand hand, String visit) {
         hand.press("place-ledger").press("entry-" + visit).look("visit-1-ledger-signed");
         hand.press("section-bill").press("make-invoice").look("visit-1-held-back");
-        assertThat(hand.model().work().entries(visit).get(0).next()).isEqualTo(LedgerWork.Next.CANCEL_RUNS);
+        assertThat(hand.model().work().entries(visit).get(0).next()).isEqualTo(NextStep.CANCEL_RUNS);
         hand.press("section-days").press("waiver");
         hand.type("waiver-words", "My mother needs the warm pool for her hip today.")
                 .press("waive");
@@ -140,7 +140,7 @@ class WholeVisitTest {
         hand.press("make-invoice").look("visit-1-invoice");
         hand.press("method-cash").press("pay").look("visit-1-paid");
         var entry = hand.model().work().entries(visit).get(0);
-        assertThat(entry.next()).isEqualTo(LedgerWork.Next.NOTHING);
+        assertThat(entry.next()).isEqualTo(NextStep.NOTHING);
         assertThat(entry.amount()).contains(Money.parse("USD 0.00"));
         hand.press("verify");
         assertThat(hand.words("ledger-said")).contains("seal holds");

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import fairflame.Refusal;
 import fairflame.agreement.CanonicalForm;
 import fairflame.quote.Quote;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -182,6 +183,8 @@ class QuotesTest extends RecordsContract {
                 quote.notes(),
                 quote.terms(),
                 quote.assumed(),
-                quote.madeFrom());
+                quote.madeFrom(),
+                "en",
+                List.of());
     }
 }

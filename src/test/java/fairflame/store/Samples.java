@@ -101,7 +101,9 @@ final class Samples {
                 List.of(new Note("N-SWITCH", "Both switches share one age.", false, "pairing")),
                 List.of("Due on receipt."),
                 List.of(),
-                List.of("catalog 1"));
+                List.of("catalog 1"),
+                "en",
+                List.of());
     }
 
     private static Choice choice(String id, boolean suggested, String net, String tax, String total) {

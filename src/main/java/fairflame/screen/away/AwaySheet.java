@@ -1,6 +1,7 @@
 package fairflame.screen.away;
 
 import fairflame.screen.kit.Busy;
+import fairflame.screen.kit.Dropped;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Veil;
@@ -12,7 +13,6 @@ import javafx.concurrent.Task;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.StackPane;
 import javafx.stage.FileChooser;
@@ -53,7 +53,7 @@ public final class AwaySheet extends StackPane {
         var scroll = Texts.scrolling(content);
         scroll.prefViewportHeightProperty().bind(content.heightProperty());
         getChildren().add(Texts.column(14, scroll, key("away-close", "away.close", veil::lift)));
-        dropped();
+        Dropped.on(this, dropped -> model.file().set(dropped.getPath()));
     }
 
     private Button key(String id, String say, Runnable action, String... styles) {
@@ -127,22 +127,5 @@ public final class AwaySheet extends StackPane {
         if (chosen != null) {
             model.file().set(chosen.getPath());
         }
-    }
-
-    /** A file dropped here is the returned paper. */
-    private void dropped() {
-        setOnDragOver(event -> {
-            if (event.getDragboard().hasFiles()) {
-                event.acceptTransferModes(TransferMode.COPY);
-            }
-            event.consume();
-        });
-        setOnDragDropped(event -> {
-            event.getDragboard().getFiles().stream()
-                    .findFirst()
-                    .ifPresent(dropped -> model.file().set(dropped.getPath()));
-            event.setDropCompleted(true);
-            event.consume();
-        });
     }
 }

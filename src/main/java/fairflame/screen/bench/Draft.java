@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import fairflame.Refusal;
+import fairflame.quantity.Unit;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,6 +44,13 @@ public record Draft(Map<String, String> fields) {
         } else {
             copy.put(field, value);
         }
+        return new Draft(copy);
+    }
+
+    /** A copy whose fields know the unit that they are typed in. */
+    Draft withUnits(Map<String, Unit> units) {
+        var copy = new LinkedHashMap<>(fields);
+        units.forEach((field, unit) -> copy.put(field + ".unit", unit.spelling()));
         return new Draft(copy);
     }
 

@@ -54,12 +54,9 @@ final class PlateCard extends VBox {
 
     /** The draft of a plate starts with the unit that plates are stamped in. */
     static Draft withUnits(Draft draft) {
-        var filled = draft;
-        for (var number : NUMBERS.entrySet()) {
-            filled = filled.with(
-                    "heater." + number.getKey() + ".unit", number.getValue().spelling());
-        }
-        return filled;
+        var units = new LinkedHashMap<String, Unit>();
+        NUMBERS.forEach((field, unit) -> units.put("heater." + field, unit));
+        return draft.withUnits(units);
     }
 
     private static Map<String, Unit> numbers() {

@@ -1,11 +1,13 @@
 package fairflame.screen.bench;
 
 import fairflame.diagnosis.Check;
+import fairflame.diagnosis.Circumstance;
 import fairflame.screen.kit.Chips;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Ties;
 import fairflame.screen.look.Words;
+import java.util.ArrayList;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -31,7 +33,7 @@ final class ReadingTerms extends VBox {
         getChildren()
                 .addAll(
                         Texts.words(words.say("reading.conditions"), "small", "slate"),
-                        conditions(),
+                        conditions(check),
                         new Slip(
                                 entry + ".note",
                                 words.say("reading.note"),
@@ -69,24 +71,43 @@ final class ReadingTerms extends VBox {
         return warning;
     }
 
-    private Chips conditions() {
+    /** Circumstances that matter to this check, and a key for all others. */
+    private Chips conditions(Check check) {
         var chips = new Chips();
+        var chosen = ReadingCard.set(model.draft(), entry + ".conditions");
+        var matter = model.work().knowledge().circumstances(check.id());
+        var others = new ArrayList<Circumstance>();
         for (var circumstance : model.work().knowledge().circumstances()) {
-            chips.any(
-                    "condition-" + circumstance.id(),
-                    words.sayOr("condition." + circumstance.id(), circumstance.words()),
-                    ReadingCard.set(model.draft(), entry + ".conditions").contains(circumstance.id()),
-                    on -> model.history()
-                            .change(draft -> draft.with(
-                                    entry + ".conditions",
-                                    Chips.toggled(
-                                            ReadingCard.set(draft, entry + ".conditions"), circumstance.id(), on))));
+            if (matter.contains(circumstance) || chosen.contains(circumstance.id())) {
+                condition(chips, circumstance);
+            } else {
+                others.add(circumstance);
+            }
         }
         chips.any(
                 "condition-told",
                 words.say("reading.told"),
                 model.draft().get(entry + ".told").equals("yes"),
                 on -> model.history().change(draft -> draft.with(entry + ".told", on ? "yes" : "")));
+        var more = Texts.button(words.say("reading.other-conditions"), () -> {});
+        more.setId("condition-more");
+        more.setOnAction(event -> {
+            chips.getChildren().remove(more);
+            others.forEach(circumstance -> condition(chips, circumstance));
+            chips.getChildren().get(chips.getChildren().size() - others.size()).requestFocus();
+        });
+        chips.getChildren().add(more);
         return chips;
+    }
+
+    private void condition(Chips chips, Circumstance circumstance) {
+        chips.any(
+                "condition-" + circumstance.id(),
+                words.sayOr("condition." + circumstance.id(), circumstance.words()),
+                ReadingCard.set(model.draft(), entry + ".conditions").contains(circumstance.id()),
+                on -> model.history()
+                        .change(draft -> draft.with(
+                                entry + ".conditions",
+                                Chips.toggled(ReadingCard.set(draft, entry + ".conditions"), circumstance.id(), on))));
     }
 }

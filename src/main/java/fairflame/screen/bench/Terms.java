@@ -46,11 +46,7 @@ final class Terms {
 
     /** A draft whose fields know the unit that they are typed in. */
     static Draft withUnits(Draft draft) {
-        var filled = draft;
-        for (var each : UNITS.entrySet()) {
-            filled = filled.with(each.getKey() + ".unit", each.getValue().spelling());
-        }
-        return filled;
+        return draft.withUnits(UNITS);
     }
 
     private static Map<String, Unit> units() {

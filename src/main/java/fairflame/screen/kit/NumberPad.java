@@ -6,7 +6,6 @@ import javafx.beans.property.StringProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
@@ -35,15 +34,7 @@ public final class NumberPad extends VBox {
     }
 
     private GridPane digits(Words words) {
-        var grid = new GridPane();
-        grid.setHgap(Texts.GAP);
-        grid.setVgap(Texts.GAP);
-        for (int i = 0; i < COLUMNS; i++) {
-            var column = new ColumnConstraints();
-            column.setPercentWidth(100.0 / COLUMNS);
-            column.setHgrow(Priority.ALWAYS);
-            grid.getColumnConstraints().add(column);
-        }
+        var grid = Texts.keys(COLUMNS);
         for (int row = 0; row < ROWS.size(); row++) {
             for (int column = 0; column < COLUMNS; column++) {
                 grid.add(key(ROWS.get(row).get(column), words), column, row);

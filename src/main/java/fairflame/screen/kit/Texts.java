@@ -4,6 +4,8 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -40,6 +42,20 @@ public final class Texts {
         button.setOnAction(event -> action.run());
         button.setMinHeight(Region.USE_PREF_SIZE);
         return button;
+    }
+
+    /** A grid of keys in columns of one width. */
+    public static GridPane keys(int columns) {
+        var grid = new GridPane();
+        grid.setHgap(GAP);
+        grid.setVgap(GAP);
+        for (int i = 0; i < columns; i++) {
+            var column = new ColumnConstraints();
+            column.setPercentWidth(100.0 / columns);
+            column.setHgrow(Priority.ALWAYS);
+            grid.getColumnConstraints().add(column);
+        }
+        return grid;
     }
 
     public static Region rule(String style) {

@@ -4,6 +4,7 @@ import fairflame.Refusal;
 import fairflame.agreement.SignedRevision;
 import fairflame.invoice.Invoice;
 import fairflame.screen.file.Section;
+import fairflame.visit.NextStep;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,7 +30,7 @@ public final class LedgerModel {
     private final StringProperty refusal = new SimpleStringProperty("");
     private final StringProperty said = new SimpleStringProperty("");
     private final ObjectProperty<@Nullable Section> section = new SimpleObjectProperty<>();
-    private final ReadOnlyObjectWrapper<Map<LedgerWork.Next, List<LedgerWork.Entry>>> groups =
+    private final ReadOnlyObjectWrapper<Map<NextStep, List<LedgerWork.Entry>>> groups =
             new ReadOnlyObjectWrapper<>(Map.of());
     private final ReadOnlyObjectWrapper<Optional<LedgerWork.File>> file = new ReadOnlyObjectWrapper<>(Optional.empty());
 
@@ -67,7 +68,7 @@ public final class LedgerModel {
     }
 
     /** The visits by what has to happen next, in the order of the day. */
-    public ReadOnlyObjectProperty<Map<LedgerWork.Next, List<LedgerWork.Entry>>> groups() {
+    public ReadOnlyObjectProperty<Map<NextStep, List<LedgerWork.Entry>>> groups() {
         return groups.getReadOnlyProperty();
     }
 
@@ -84,9 +85,9 @@ public final class LedgerModel {
     }
 
     public void list() {
-        var sorted = new LinkedHashMap<LedgerWork.Next, List<LedgerWork.Entry>>();
+        var sorted = new LinkedHashMap<NextStep, List<LedgerWork.Entry>>();
         var all = work.entries(search.get().strip());
-        for (var next : LedgerWork.Next.values()) {
+        for (var next : NextStep.values()) {
             var group = all.stream().filter(entry -> entry.next() == next).toList();
             if (!group.isEmpty()) {
                 sorted.put(next, group);

@@ -6,6 +6,7 @@ import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Ties;
 import fairflame.screen.look.Look;
 import fairflame.screen.look.Words;
+import fairflame.visit.NextStep;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -101,7 +102,7 @@ public final class LedgerView extends StackPane {
         }
     }
 
-    static String key(LedgerWork.Next next) {
+    static String key(NextStep next) {
         return next.name().toLowerCase(Locale.ROOT);
     }
 

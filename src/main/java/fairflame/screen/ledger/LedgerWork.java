@@ -4,6 +4,7 @@ import fairflame.agreement.SignedRevision;
 import fairflame.quote.Quote;
 import fairflame.screen.file.FileWork;
 import fairflame.visit.JobFile;
+import fairflame.visit.NextStep;
 import fairflame.visit.VisitPapers;
 import java.time.LocalDate;
 import java.util.List;
@@ -24,33 +25,12 @@ public interface LedgerWork {
     /** What can be done with the file of one visit. */
     FileWork papers();
 
-    /** What has to happen next with a visit. */
-    enum Next {
-        CONFLICT,
-        OVERDUE,
-        PERMIT,
-        INSPECTION,
-        INVOICE,
-        PART_BILLED,
-        PERMIT_ISSUED,
-        BOOK,
-        CANCEL_RUNS,
-        BOOKED,
-        REFUND,
-        PAYMENT,
-        SIGN,
-        EXPIRED,
-        STOPPED,
-        FINISH,
-        NOTHING
-    }
-
     /**
      * One visit in the list.
      *
      * @param amount of the quote, the signed choice or what is due, whichever comes last
      */
-    record Entry(String visit, String customer, String place, LocalDate on, Next next, Optional<Money> amount) {}
+    record Entry(String visit, String customer, String place, LocalDate on, NextStep next, Optional<Money> amount) {}
 
     /**
      * The papers of one visit.

@@ -1,12 +1,12 @@
 package fairflame.screen.office;
 
+import fairflame.screen.kit.Dropped;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Words;
 import java.io.File;
 import java.util.Optional;
 import javafx.scene.control.Button;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
@@ -33,19 +33,7 @@ final class FileSlip extends VBox {
         choose = Texts.button(words.say(kind == Kind.FOLDER ? "office.choose-folder" : "office.choose"), this::choose);
         choose.setId(id + "-choose");
         getChildren().add(new Slip(id, title, typed.value(), typed.refusal()));
-        setOnDragOver(event -> {
-            if (event.getDragboard().hasFiles()) {
-                event.acceptTransferModes(TransferMode.COPY);
-            }
-            event.consume();
-        });
-        setOnDragDropped(event -> {
-            event.getDragboard().getFiles().stream()
-                    .findFirst()
-                    .ifPresent(file -> typed.value().set(file.getPath()));
-            event.setDropCompleted(true);
-            event.consume();
-        });
+        Dropped.on(this, file -> typed.value().set(file.getPath()));
     }
 
     /** The key that opens the system's own list of files; it stands with the other keys of the card. */

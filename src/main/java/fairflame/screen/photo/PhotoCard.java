@@ -3,6 +3,7 @@ package fairflame.screen.photo;
 import fairflame.quote.Photo;
 import fairflame.screen.kit.Busy;
 import fairflame.screen.kit.Chips;
+import fairflame.screen.kit.Dropped;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Ties;
@@ -16,7 +17,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
@@ -47,7 +47,10 @@ public final class PhotoCard extends VBox {
                                 key("photo-choose", words.say("photo.choose"), this::choose),
                                 key("photo-add", words.say("photo.add"), this::add)),
                         rows);
-        dropped();
+        Dropped.on(this, file -> {
+            model.file().set(file.getPath());
+            add();
+        });
         ties.on(
                 model.photos(),
                 photos ->
@@ -160,23 +163,5 @@ public final class PhotoCard extends VBox {
             model.file().set(chosen.getPath());
             add();
         }
-    }
-
-    /** A picture dropped here is taken in at once. */
-    private void dropped() {
-        setOnDragOver(event -> {
-            if (event.getDragboard().hasFiles()) {
-                event.acceptTransferModes(TransferMode.COPY);
-            }
-            event.consume();
-        });
-        setOnDragDropped(event -> {
-            event.getDragboard().getFiles().stream().findFirst().ifPresent(file -> {
-                model.file().set(file.getPath());
-                add();
-            });
-            event.setDropCompleted(true);
-            event.consume();
-        });
     }
 }

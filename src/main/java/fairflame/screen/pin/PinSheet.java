@@ -4,8 +4,6 @@ import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Words;
 import javafx.geometry.Insets;
 import javafx.scene.control.PasswordField;
-import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 
 /** Asks for the technician's digits before the customer's page may be left. */
@@ -21,14 +19,7 @@ public final class PinSheet extends VBox {
         digits.setId("pin");
         digits.setAccessibleText(words.say("pin.title"));
         var wrong = Texts.words("", "refusal");
-        var grid = new GridPane();
-        grid.setHgap(Texts.GAP);
-        grid.setVgap(Texts.GAP);
-        for (int i = 0; i < COLUMNS; i++) {
-            var column = new ColumnConstraints();
-            column.setPercentWidth(100.0 / COLUMNS);
-            grid.getColumnConstraints().add(column);
-        }
+        var grid = Texts.keys(COLUMNS);
         for (int i = 0; i < FACES.length(); i++) {
             grid.add(key(FACES.substring(i, i + 1), digits), i % COLUMNS, i / COLUMNS);
         }

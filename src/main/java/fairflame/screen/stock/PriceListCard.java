@@ -7,6 +7,7 @@ import fairflame.catalog.upkeep.Watch;
 import fairflame.screen.kit.Busy;
 import fairflame.screen.kit.Chips;
 import fairflame.screen.kit.Columns;
+import fairflame.screen.kit.Dropped;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Ties;
@@ -17,7 +18,6 @@ import java.util.Optional;
 import javafx.concurrent.Task;
 import javafx.concurrent.WorkerStateEvent;
 import javafx.geometry.Insets;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -45,7 +45,7 @@ final class PriceListCard extends VBox {
                         supplier.title(),
                         supplier.id().equals(model.supplier().get()),
                         () -> model.supplier().set(supplier.id())));
-        dropped();
+        Dropped.on(this, file -> model.file().set(file.getPath()));
         var look = Texts.button(words.say("import.look"), this::look, "act");
         look.setId("list-look");
         var refusal = Texts.words("", "refusal");
@@ -98,23 +98,6 @@ final class PriceListCard extends VBox {
                 .add(new FileChooser.ExtensionFilter(words.say("import.kinds"), "*.csv", "*.xlsx", "*.txt"));
         Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow()))
                 .ifPresent(file -> model.file().set(file.getPath()));
-    }
-
-    /** A file dropped here is the price list. */
-    private void dropped() {
-        setOnDragOver(event -> {
-            if (event.getDragboard().hasFiles()) {
-                event.acceptTransferModes(TransferMode.COPY);
-            }
-            event.consume();
-        });
-        setOnDragDropped(event -> {
-            event.getDragboard().getFiles().stream()
-                    .findFirst()
-                    .ifPresent(file -> model.file().set(file.getPath()));
-            event.setDropCompleted(true);
-            event.consume();
-        });
     }
 
     private String tell(Watch.Stage stage, int rows) {
