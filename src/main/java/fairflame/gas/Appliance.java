@@ -31,6 +31,11 @@ public record Appliance(
         this(id, node, input, inlet, Optional.empty(), Optional.empty());
     }
 
+    /** The id as people read it: {@code pool-heater} is a pool heater. */
+    public String name() {
+        return id.replace('-', ' ');
+    }
+
     private static void plausible(String what, HeatRate rate) {
         if (rate.btuPerHour() < SMALLEST || rate.btuPerHour() > LARGEST) {
             throw Refusal.outOfRange(what, Figures.plain(rate.btuPerHour()) + " Btu/h", "1,000 to 50,000,000 Btu/h");

@@ -14,12 +14,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A layout as a drawing: source on the left, appliances on the right; on every segment its size, length, flow and the
  * pressure at its end with everything firing. What is too small is broken, red and says so; what is new is double,
  * copper and says so. Too small is a segment that the code's table finds too small and behind which an appliance has too
- * little or a run loses more than is allowed.
+ * little or a run loses more than is allowed; one that the table finds too small while the pressure holds says that, for
+ * the inspector may ask.
  */
 public final class LayoutDrawing {
     private static final double MARGIN = 24;
@@ -40,7 +42,8 @@ public final class LayoutDrawing {
     private final List<LineRegulator> stood;
     private final PipeTree tree;
     private final DrawnPlaces places;
-    private final Map<String, String> tooSmall;
+    private final Map<String, String> byTable;
+    private final Set<String> starving;
     private final Wording wording;
     private final Sketch sketch;
 
@@ -55,7 +58,8 @@ public final class LayoutDrawing {
         this.profile = PressureProfile.of(tables, layout, Firing.all(layout));
         this.tree = new PipeTree(layout);
         this.places = new DrawnPlaces(layout, tree);
-        this.tooSmall = tooSmall();
+        this.byTable = byTable();
+        this.starving = starving();
     }
 
     /** The layout as it is. */
@@ -106,25 +110,19 @@ public final class LayoutDrawing {
         return new Drawing(wording.of(heading + ": gas piping of " + layout.site()), width, height, sketch.shapes());
     }
 
-    /** Segments that are too small, and what they need. Piping that cannot be sized is drawn without marks. */
-    private Map<String, String> tooSmall() {
-        var needs = new HashMap<String, String>();
-        var starving = starving();
+    /** Segments that the table finds too small, and what it asks for there. None where piping cannot be sized. */
+    private Map<String, String> byTable() {
         try {
-            for (var size : Sizing.of(tables, layout, Method.usualFor(layout)).segments()) {
-                if (!size.enough() && starving.contains(size.id())) {
-                    needs.put(
-                            size.id(),
-                            "too small: "
-                                    + size.required()
-                                            .map(pipe -> "needs " + size(pipe))
-                                            .orElse("no size carries it"));
-                }
-            }
+            return Sizing.of(tables, layout, Method.usualFor(layout)).segments().stream()
+                    .filter(size -> !size.enough())
+                    .collect(Collectors.toMap(
+                            size -> size.id(),
+                            size -> size.required()
+                                    .map(pipe -> "needs " + size(pipe))
+                                    .orElse("no size carries it")));
         } catch (Refusal notSized) {
             return Map.of();
         }
-        return needs;
     }
 
     private static String size(Pipe pipe) {
@@ -175,7 +173,7 @@ public final class LayoutDrawing {
         if (!segment.pipe().equals(was.get(segment.id()))) {
             return Look.NEW;
         }
-        return tooSmall.containsKey(segment.id()) ? Look.TOO_SMALL : Look.ENOUGH;
+        return byTable.containsKey(segment.id()) && starving.contains(segment.id()) ? Look.TOO_SMALL : Look.ENOUGH;
     }
 
     private void segment(Segment segment) {
@@ -215,11 +213,13 @@ public final class LayoutDrawing {
         sketch.words(begin, y - 9, Style.SMALL, length(segment, state));
         sketch.words(begin, y + 17, Style.FLOW, Figures.cfh(state.flow().cubicFeetPerHour()));
         sketch.words(end, y + 17, Anchor.END, Style.PRESSURE, Sketch.one(state.to()));
-        switch (look(segment)) {
-            case TOO_SMALL ->
-                sketch.words(begin, y + 33, Style.remark(Ink.OXIDE), tooSmall.getOrDefault(segment.id(), ""));
-            case NEW -> sketch.words(begin, y + 33, Style.remark(Ink.COPPER), renewed(segment));
-            case ENOUGH -> {}
+        if (look(segment) == Look.NEW) {
+            sketch.words(begin, y + 33, Style.remark(Ink.COPPER), renewed(segment));
+        } else if (look(segment) == Look.TOO_SMALL) {
+            sketch.words(begin, y + 33, Style.remark(Ink.OXIDE), "too small: " + byTable.get(segment.id()));
+        } else if (byTable.containsKey(segment.id())) {
+            var asked = byTable.get(segment.id());
+            sketch.words(begin, y + 33, Style.SMALL, "pressure holds (table: " + asked + ")");
         }
     }
 
@@ -254,7 +254,7 @@ public final class LayoutDrawing {
             setting(box, y - HALF - 6, state);
         }
         sketch.box(box, y - HALF, APPLIANCE, 2 * HALF, verdict.ink());
-        sketch.words(box + 12, y - 20, Style.NAME, shortened(appliance.id()));
+        sketch.words(box + 12, y - 20, Style.NAME, shortened(appliance.name()));
         sketch.words(box + 12, y - 4, Style.SMALL, heat(appliance));
         sketch.words(box + 12, y + 12, Style.PLAIN, Sketch.against(outlet));
         sketch.verdict(verdict, box + 12, y + 29);

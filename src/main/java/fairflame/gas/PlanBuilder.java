@@ -227,7 +227,7 @@ final class PlanBuilder {
                 Optional.of(offer.route()),
                 layout.load(appliance),
                 PlanMoney.of(offer.laid(), prices.currency()),
-                "A line of its own from the " + layout.source().kind().words() + " to " + appliance.id() + ": "
+                "A line of its own from the " + layout.source().kind().words() + " to " + appliance.name() + ": "
                         + Figures.feet(offer.route().length()) + " of "
                         + offer.pipe().words() + "."));
         offer.regulator()

@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -55,17 +56,24 @@ final class PartsOf {
     }
 
     private ScopedPart scoped(String role, String wanted, BigDecimal quantity, PlannedTask planned) {
-        var openSize = wanted.equals(PartNeed.PLATE) && !inputs.sizes().containsKey(role);
+        var openSize = wanted.equals(PartNeed.PLATE) && sizeRead(role, planned).isEmpty();
         var part = openSize ? shop.anySize(role) : shop.part(role, size(role, wanted, planned));
         return new ScopedPart(part, sold(part, quantity), why(role, wanted, openSize, planned));
     }
 
     private String size(String role, String wanted, PlannedTask planned) {
         return switch (wanted) {
-            case PartNeed.PLATE -> inputs.sizes().getOrDefault(role, "");
+            case PartNeed.PLATE -> sizeRead(role, planned).orElse("");
             case PartNeed.INLET -> inletSize(planned);
             default -> wanted;
         };
+    }
+
+    /** The size that the gas line asks for, or else the one that was read off the old part. */
+    private Optional<String> sizeRead(String role, PlannedTask planned) {
+        return planned.line()
+                .map(line -> line.sizes().get(role))
+                .or(() -> Optional.ofNullable(inputs.sizes().get(role)));
     }
 
     /** Without a sized line the size of the heater's connection is read off, or the trade's usual 3/4 in is taken. */

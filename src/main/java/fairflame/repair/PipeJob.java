@@ -17,6 +17,7 @@ import java.util.TreeMap;
  * @param sizing what was computed, with figures and source
  * @param leaves what this line does not mend; empty when it mends all
  * @param also ids of further tasks that belong to it, one for each piece: a regulator before each appliance
+ * @param sizes size or rating that this line asks for, by role: {@code excess-flow-valve} to {@code 600}
  */
 public record PipeJob(
         String id,
@@ -25,10 +26,12 @@ public record PipeJob(
         String inletSize,
         Sizing sizing,
         String leaves,
-        List<String> also) {
+        List<String> also,
+        Map<String, String> sizes) {
     public PipeJob {
         runs = List.copyOf(runs);
         also = List.copyOf(also);
+        sizes = Map.copyOf(sizes);
         if (runs.isEmpty() && also.isEmpty()) {
             throw Refusal.missing("work of gas line " + id, "pipe to lay, or a task such as a regulator");
         }
@@ -36,6 +39,18 @@ public record PipeJob(
             throw Refusal.missing(
                     "sizing record of gas line " + id, "what was computed, and by which table or equation");
         }
+    }
+
+    /** A line that asks for no size of anything but pipe and inlet. */
+    public PipeJob(
+            String id,
+            String title,
+            List<PipeRun> runs,
+            String inletSize,
+            Sizing sizing,
+            String leaves,
+            List<String> also) {
+        this(id, title, runs, inletSize, sizing, leaves, also, Map.of());
     }
 
     /** A line of one size from end to end. */
@@ -84,7 +99,7 @@ public record PipeJob(
     /** The part of the line that a task with these conditions lays. */
     PipeJob laidUnder(List<String> conditions) {
         var fitting = runs.stream().filter(run -> run.fits(conditions)).toList();
-        return new PipeJob(id, title, fitting, inletSize, sizing, leaves, also);
+        return new PipeJob(id, title, fitting, inletSize, sizing, leaves, also, sizes);
     }
 
     /** Feet as they are bought and timed, each run in whole feet. */

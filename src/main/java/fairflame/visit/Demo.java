@@ -118,9 +118,21 @@ public final class Demo {
         return at(
                 visit.on(),
                 0,
-                workplace -> new Offer(workplace).make(visit, List.of()).match(this::told, halted -> {
+                workplace -> offered(workplace, visit).match(this::told, halted -> {
                     throw new IllegalStateException("stopped: " + halted.sheet().headline());
                 }));
+    }
+
+    /** Papers of another demo, signed already, are not changed by this one. */
+    private Offer.Result offered(Workplace workplace, VisitRecord visit) {
+        try {
+            return new Offer(workplace).make(visit, List.of());
+        } catch (Refusal.NotAllowed signed) {
+            throw Refusal.notAllowed(
+                    "running the demo in " + folder,
+                    "a demo of other data or another language",
+                    "a folder without one, see --out");
+        }
     }
 
     private Quote told(Offer.Quoted quoted) {

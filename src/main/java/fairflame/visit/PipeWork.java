@@ -18,7 +18,7 @@ import fairflame.repair.PipeJob;
 import fairflame.repair.PipeRun;
 import fairflame.wording.Wording;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -34,17 +34,19 @@ final class PipeWork {
     private final GasTables tables;
     private final Layout layout;
     private final Wording wording;
+    private final PipeCosts costs;
 
-    private PipeWork(Library library, Layout layout) {
+    private PipeWork(Library library, Jurisdiction place, Layout layout) {
         this.tables = library.tables();
         this.layout = layout;
         this.wording = library.wording();
+        this.costs = new PipeCosts(library.shop(), place, library.tables(), layout);
     }
 
     /** The ways to lay more pipe; none when no layout was drawn or the line is enough as it is. */
     static List<PipeJob> jobs(Examination examined, Library library, Jurisdiction place) {
         return examined.layout()
-                .map(layout -> new PipeWork(library, layout)
+                .map(layout -> new PipeWork(library, place, layout)
                         .jobs(choices(
                                 layout,
                                 library,
@@ -77,18 +79,6 @@ final class PipeWork {
                 layout,
                 new PipeCosts(library.shop(), place, library.tables(), layout),
                 raised.map(rules::raising).orElse(rules));
-    }
-
-    /** Sizes of parts that the work on a gas line decides, by role. */
-    static Map<String, String> sizes(Examination examined, Library library, Jurisdiction place) {
-        var sizes = new HashMap<String, String>();
-        suggested(examined, library, place)
-                .ifPresent(plan -> plan.changes().stream()
-                        .filter(change -> change.kind() == Change.Kind.EXCESS_FLOW_VALVE)
-                        .flatMap(change -> new PipeCosts(library.shop(), place, library.tables(), plan.after())
-                                .valve(change.flow()).stream())
-                        .forEach(part -> sizes.put(part.role(), part.size())));
-        return sizes;
     }
 
     private List<PipeJob> jobs(PlanChoices choices) {
@@ -127,7 +117,18 @@ final class PipeWork {
                 inlet(plan),
                 sizing(plan),
                 wording.of(leaves(plan)),
-                also);
+                also,
+                valves(plan));
+    }
+
+    /** The valve that lets the plan's largest new flow through. */
+    private Map<String, String> valves(Plan plan) {
+        return plan.changes().stream()
+                .filter(change -> change.kind() == Change.Kind.EXCESS_FLOW_VALVE)
+                .max(Comparator.comparing(change -> change.flow().cubicFeetPerHour()))
+                .flatMap(change -> costs.valve(change.flow()))
+                .map(valve -> Map.of(valve.role(), valve.size()))
+                .orElse(Map.of());
     }
 
     private static PipeRun run(Pipe pipe, Route route) {

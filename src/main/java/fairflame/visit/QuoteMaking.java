@@ -19,7 +19,6 @@ import fairflame.wording.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -168,16 +167,9 @@ public final class QuoteMaking {
         return new RepairInputs(
                 place,
                 PipeWork.jobs(examined, library, place),
-                sizes(examined, place),
+                terms.sizes(),
                 terms.facts(),
                 terms.partYears(),
                 List.of());
-    }
-
-    /** Sizes read off old parts, and those that the gas line decides. */
-    private Map<String, String> sizes(Examination examined, Jurisdiction place) {
-        var sizes = new HashMap<>(PipeWork.sizes(examined, library, place));
-        sizes.putAll(examined.visit().repair().sizes());
-        return sizes;
     }
 }

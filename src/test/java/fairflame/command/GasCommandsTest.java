@@ -79,7 +79,7 @@ class GasCommandsTest {
                         assertThat(appliance.get("pressureInH2O").doubleValue()).isBetween(5.0, 7.4));
         assertThat(said.at("/alone/pressureInH2O").doubleValue())
                 .isGreaterThan(said.at("/appliances/0/pressureInH2O").doubleValue());
-        assertThat(Files.readString(svg)).startsWith("<svg").contains("pool-heater", "too small");
+        assertThat(Files.readString(svg)).startsWith("<svg").contains("pool heater", "too small");
     }
 
     @Test

@@ -105,6 +105,12 @@ class WholeJobTest {
         assertThat(lines)
                 .contains("1-1/4 in, by the foot", "Sediment trap", "Gas shutoff", "compound", "permit-fee", "120.00");
         sumsAreRight(quote);
+        assertThat(quote.get("choices"))
+                .as("ways to make the line enough, each with its price and its pressures")
+                .hasSizeGreaterThanOrEqualTo(2);
+        for (var way : quote.get("choices")) {
+            assertThat(way.toString()).contains("in w.c.");
+        }
     }
 
     @Test
@@ -118,7 +124,9 @@ class WholeJobTest {
                         "--name",
                         "T. Renner",
                         "--authorise",
-                        "--electronic")
+                        "--electronic",
+                        "--decline",
+                        "own-line")
                 .done();
         shell.later("invoice", "Q-2026-0001").refused("permit number", "licence number", "pressure test");
         assertThat(shell.left()).doesNotContain("I-2026-0001.pdf");

@@ -113,7 +113,7 @@ class LayoutDrawingTest {
                         "1/2 in type L copper",
                         "16 ft",
                         "too small: needs 1-1/2 in",
-                        "pool-heater",
+                        "pool heater",
                         "400,000 Btu/h, 388 ft\u00B3/h",
                         "gets 5.3 in w.c., needs 5.0 in w.c.",
                         "only just enough",

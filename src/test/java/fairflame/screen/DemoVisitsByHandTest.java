@@ -84,12 +84,23 @@ class DemoVisitsByHandTest {
                 .type("piece-capacity", "630")
                 .type("piece-drop.low", "1")
                 .type("piece-gas.heatingValue", "1030");
-        hand.press("run-run-1")
-                .press("lies-outdoors")
-                .type("piece-length", "54")
-                .type("piece-fittings.ell-90", "8")
-                .type("piece-fittings.cock", "1");
+        hand.press("run-run-1").press("piece-split").press("run-run-1").press("piece-branch");
+        run(hand, "run-1", "outdoors", "12", "2");
+        hand.press("size-1-1_4");
+        run(hand, "run-2", "outdoors", "48", "8").type("piece-fittings.cock", "1");
+        run(hand, "run-3", "indoors", "20", "2").type("piece-fittings.cock", "1");
+        hand.press("appliance-appliance-1")
+                .type("piece-input", "40000")
+                .type("piece-minimum", "5")
+                .type("piece-maximum", "14");
         hand.press("line-plan").press("way-1").look("visit-2-line-after").press("way-now");
+    }
+
+    private static Hand run(Hand hand, String id, String place, String feet, String elbows) {
+        return hand.press("run-" + id)
+                .press("lies-" + place)
+                .type("piece-length", feet)
+                .type("piece-fittings.ell-90", elbows);
     }
 
     /** Two stories at once: the next check is shown, the diagnosis alone is signed, billed and paid. */

@@ -33,12 +33,13 @@ class GasWorkTest {
             visit.put("jurisdiction", "brinefield");
             visit.remove("repair");
         });
-        // Only the first segment from the source is new here, so the valve stands at its head.
-        assertThat(asked.choices()).anySatisfy(choice -> {
-            assertThat(Pad.work(choice)).contains("R58");
-            assertThat(choice.lines())
-                    .anySatisfy(line -> assertThat(line.description()).contains("Excess-flow valve", "600"));
-        });
+        // The line of its own starts at the source, so the valve stands at its head; the larger line starts behind the
+        // tee. 388 ft3/h go through it, so the valve of 275 would close on the heater.
+        var own = asked.choice("own-line");
+        assertThat(Pad.work(own)).contains("R58");
+        assertThat(own.lines())
+                .anySatisfy(line -> assertThat(line.description()).contains("Excess-flow valve", "600"));
+        assertThat(Pad.work(asked.choice("larger-line"))).doesNotContain("R58");
         assertThat(quote(visit -> {}).choices())
                 .allSatisfy(choice -> assertThat(Pad.work(choice)).doesNotContain("R58"));
     }
@@ -72,7 +73,7 @@ class GasWorkTest {
                                     ((ObjectNode) reading).put("value", "272 cfh");
                                 }
                             }
-                            ((ObjectNode) visit.get("layout").get("segments").get(0)).put("length", "115ft");
+                            ((ObjectNode) visit.get("layout").get("segments").get(1)).put("length", "115ft");
                         })
                         .choices()
                         .get(0)

@@ -92,7 +92,7 @@ class RecalculatedSheetsTest {
                     sheets++;
                 }
             }
-            assertThat(sheets).isEqualTo(4);
+            assertThat(sheets).isEqualTo(5);
         }
     }
 

@@ -1,9 +1,11 @@
 package fairflame.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import fairflame.Refusal;
 import fairflame.agreement.CanonicalForm;
 import fairflame.wording.Language;
 import fairflame.wording.Told;
@@ -34,6 +36,17 @@ class SpanishJobTest {
 
     @TempDir
     static Path folder;
+
+    @Test
+    void anotherDemoInTheSameFolderIsRefusedAndTouchesNothing() throws IOException {
+        var paper = folder.resolve("Q-2026-0001.pdf");
+        var before = Files.readAllBytes(paper);
+        assertThatThrownBy(() -> new Demo(folder, line -> {}).run())
+                .isInstanceOf(Refusal.NotAllowed.class)
+                .hasMessageContaining(folder.toString())
+                .hasMessageContaining("--out");
+        assertThat(paper).hasBinaryContent(before);
+    }
 
     @BeforeAll
     static void run() {
