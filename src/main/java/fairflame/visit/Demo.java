@@ -128,10 +128,7 @@ public final class Demo {
         try {
             return new Offer(workplace).make(visit, List.of());
         } catch (Refusal.NotAllowed signed) {
-            throw Refusal.notAllowed(
-                    "running the demo in " + folder,
-                    "a demo of other data or another language",
-                    "a folder without one, see --out");
+            throw Refusal.notAllowed("demo in " + folder, "signed with other data", "another folder, see --out");
         }
     }
 
