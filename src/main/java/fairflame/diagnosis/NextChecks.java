@@ -73,7 +73,7 @@ final class NextChecks {
                 .toList();
         var separation = new Separation(facts, open);
         var scores = new TreeMap<CheckRef, Double>();
-        for (var ref : asked(open)) {
+        for (var ref : asked(separation)) {
             var way = wayTo(ref);
             double bits = way.stream().mapToDouble(separation::of).sum();
             double burden =
@@ -116,14 +116,8 @@ final class NextChecks {
     }
 
     /** What some open cause still asks for. */
-    private List<CheckRef> asked(List<Weighed> open) {
-        var wanted = new TreeSet<CheckRef>();
-        for (var each : open) {
-            for (var rule : each.cause().rules()) {
-                rule.missing(facts, Facts.Trust.SOUND).forEach(ref -> wanted.add(plain(ref)));
-            }
-        }
-        return wanted.stream()
+    private List<CheckRef> asked(Separation separation) {
+        return separation.asked().stream().map(this::plain).collect(Collectors.toCollection(TreeSet::new)).stream()
                 .filter(ref -> effort(ref).hazard() != Hazard.H4)
                 .filter(ref -> !answeredInWords(ref))
                 .toList();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
@@ -20,18 +21,45 @@ import java.util.stream.Collectors;
  * are invented for the demo; they only order the checks and never settle a cause.
  */
 final class Separation {
-    private final Facts facts;
     private final Map<String, Double> chances = new TreeMap<>();
     private final List<Weighed> open;
-    /** What each rule still lacks, by its id: every check is held against every rule, and this does not change. */
-    private final Map<String, Set<CheckRef>> lacking = new HashMap<>();
+    private final double uncertain;
+    /** Rules that wait for readings, by cause and by check: every check is held against every cause. */
+    private final Map<String, Map<String, List<Waiting>>> waiting = new HashMap<>();
 
     Separation(Facts facts, List<Weighed> open) {
-        this.facts = facts;
         this.open = List.copyOf(open);
         double sum = open.stream().mapToDouble(Separation::odds).sum();
         open.forEach(each -> chances.put(each.cause().id(), odds(each) / sum));
+        uncertain = entropy(List.copyOf(chances.values()));
+        for (var each : open) {
+            var ofCause = waiting.computeIfAbsent(each.cause().id(), id -> new HashMap<>());
+            for (var rule : each.cause().rules()) {
+                var wait = new Waiting(rule, rule.missing(facts, Trust.SOUND));
+                wait.missing().stream()
+                        .map(CheckRef::check)
+                        .distinct()
+                        .forEach(check -> ofCause.computeIfAbsent(check, id -> new ArrayList<>())
+                                .add(wait));
+            }
+        }
     }
+
+    /** What some cause still asks for. */
+    Set<CheckRef> asked() {
+        return waiting.values().stream()
+                .flatMap(ofCause -> ofCause.values().stream())
+                .flatMap(List::stream)
+                .flatMap(wait -> wait.missing().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /**
+     * A rule that cannot speak yet.
+     *
+     * @param missing readings that it waits for; at least one
+     */
+    private record Waiting(Rule rule, Set<CheckRef> missing) {}
 
     private double chance(Weighed each) {
         return chances.getOrDefault(each.cause().id(), 0.0);
@@ -52,7 +80,7 @@ final class Separation {
         }
         double after =
                 outcomes.values().stream().mapToDouble(Separation::remaining).sum();
-        return Math.max(0, entropy(List.copyOf(chances.values())) - after);
+        return Math.max(0, uncertain - after);
     }
 
     /** What stays uncertain after one outcome, weighted by how likely the outcome is. */
@@ -71,16 +99,16 @@ final class Separation {
     private record Reach(String asked, double strength) {}
 
     private Reach reach(Weighed each, CheckRef ref) {
-        return each.cause().rules().stream()
-                .map(rule -> reach(rule, ref))
+        return waiting.getOrDefault(each.cause().id(), Map.of()).getOrDefault(ref.check(), List.of()).stream()
+                .map(wait -> reach(wait, ref))
                 .filter(reach -> reach.strength() > 0)
                 .max(Comparator.comparingDouble(Reach::strength).thenComparing(Reach::asked))
                 .orElse(new Reach("silent", 0));
     }
 
-    private Reach reach(Rule rule, CheckRef ref) {
-        var missing = lacking.computeIfAbsent(rule.id(), id -> rule.missing(facts, Trust.SOUND));
-        if (missing.stream().noneMatch(lack -> means(ref, lack))) {
+    private static Reach reach(Waiting wait, CheckRef ref) {
+        var rule = wait.rule();
+        if (wait.missing().stream().noneMatch(lack -> means(ref, lack))) {
             return new Reach("silent", 0);
         }
         var asked = rule.when().stream()
@@ -88,7 +116,7 @@ final class Separation {
                 .map(Condition::toString)
                 .sorted()
                 .collect(Collectors.joining(" and "));
-        return new Reach(asked, power(rule) / missing.size());
+        return new Reach(asked, power(rule) / wait.missing().size());
     }
 
     private static boolean means(CheckRef ref, CheckRef lack) {

@@ -44,7 +44,7 @@ public final class KeystrokeTime {
         }
         timing.visit("visit 2 with a line of 50 runs", LargeLine.on(Shop.demo(2), 50), "gas-firing");
         timing.visit("visit 4, stopped", Shop.demo(4), "valve-low");
-        Runtime.getRuntime().halt(0);
+        System.exit(0);
     }
 
     private void visit(String name, Draft draft, String check) throws Exception {

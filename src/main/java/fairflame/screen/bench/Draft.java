@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeSet;
 
 /**
@@ -18,6 +19,7 @@ import java.util.TreeSet;
  */
 public record Draft(Map<String, String> fields) {
     private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final int MOST_DIGITS = 6;
 
     public Draft {
         fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
@@ -67,13 +69,24 @@ public record Draft(Map<String, String> fields) {
         var start = name + ".";
         for (var key : fields.keySet()) {
             if (key.startsWith(start)) {
-                var number = key.substring(start.length()).split("\\.", 2)[0];
-                if (number.matches("\\d{1,6}")) {
-                    found.add(Integer.valueOf(number));
-                }
+                number(key, start.length()).ifPresent(found::add);
             }
         }
         return List.copyOf(found);
+    }
+
+    /** The one to six digits that stand here up to a full stop; every view asks at every keystroke, so by hand. */
+    private static OptionalInt number(String key, int from) {
+        int number = 0;
+        int end = from;
+        while (end < key.length() && key.charAt(end) != '.') {
+            var digit = key.charAt(end++) - '0';
+            if (digit < 0 || digit > 9 || end - from > MOST_DIGITS) {
+                return OptionalInt.empty();
+            }
+            number = number * 10 + digit;
+        }
+        return end == from ? OptionalInt.empty() : OptionalInt.of(number);
     }
 
     /** The next free number below a name. */

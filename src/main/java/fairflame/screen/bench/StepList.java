@@ -27,7 +27,7 @@ final class StepList extends StackPane {
         this.words = words;
         getChildren().add(Texts.scrolling(rows));
         ties.later(model.step(), step -> fill());
-        ties.later(model.judged(), judged -> fill());
+        // The model was tied first and has judged the new draft when this is told.
         ties.later(model.history().now(), draft -> fill());
         fill();
     }
