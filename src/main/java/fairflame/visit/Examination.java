@@ -25,7 +25,7 @@ public record Examination(
 
     /** Judges a visit. Pure: the same visit and library give the same examination. */
     public static Examination of(VisitRecord visit, Library library) {
-        var layout = visit.layout().map(json -> layout(json, library));
+        var layout = layout(visit, library);
         var file = layout.map(line -> GasEvidence.added(visit.file(), line, library.tables()))
                 .orElse(visit.file());
         return new Examination(
@@ -41,9 +41,10 @@ public record Examination(
         return of(visit, told);
     }
 
-    private static Layout layout(String json, Library library) {
+    /** The drawn gas line of a visit; refused with its field when it cannot be. */
+    static Optional<Layout> layout(VisitRecord visit, Library library) {
         try {
-            return new LayoutReader(library.tables()).read(json);
+            return visit.layout().map(json -> new LayoutReader(library.tables()).read(json));
         } catch (Refusal refusal) {
             throw refusal.at("field layout");
         }

@@ -8,11 +8,13 @@ import java.nio.file.Path;
 public final class Visits {
     private Visits() {}
 
-    /** The visit in a file; a refusal names the file. */
+    /** The visit in a file, its gas line too; a refusal names the file. */
     public static VisitRecord read(Path file, Library library) {
         var text = TextFile.read(file);
         try {
-            return library.visits().read(text);
+            var visit = library.visits().read(text);
+            Examination.layout(visit, library);
+            return visit;
         } catch (Refusal refusal) {
             throw refusal.at(file.toString());
         }

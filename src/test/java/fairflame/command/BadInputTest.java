@@ -57,6 +57,15 @@ class BadInputTest {
     }
 
     @ParameterizedTest(name = "{0} = {1}")
+    @CsvSource({"length, -48ft", "length, 48", "size, 7/8", "material, wood"})
+    void aGasLineThatCannotBeIsRefusedWithFileAndField(String field, String value) {
+        var file = shell.visit(2, visit -> ((ObjectNode) visit.at("/layout/segments/1")).put(field, value));
+        var before = shell.left();
+        shell.june("quote", file.toString()).refused("visit-2.json", "layout", value.replace("-48ft", "-48"));
+        assertThat(shell.left()).isEqualTo(before);
+    }
+
+    @ParameterizedTest(name = "{0} = {1}")
     @CsvSource({
         "gas-static, 10.1 furlong, furlong",
         "gas-static, -3 inwc, -3",
