@@ -6,6 +6,8 @@ import fairflame.quantity.Dimension;
 import fairflame.quantity.HeatRate;
 import fairflame.quantity.Measure;
 import fairflame.quantity.Unit;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -70,7 +72,7 @@ public record HeatUp(Measure water, Measure rise, HeatRate input, Percent effici
 
     /** The result and what was assumed, a sentence each. */
     public List<String> sentences() {
-        var body = water + " warmed by " + rise;
+        var body = volume(water) + " warmed by " + rise;
         return List.of(
                 time().map(time -> body + " take " + hours(time) + ".")
                         .orElse(body + " are never reached: the water loses heat as fast as it gets it."),
@@ -84,6 +86,11 @@ public record HeatUp(Measure water, Measure rise, HeatRate input, Percent effici
         return hours < 1
                 ? String.format(Locale.ROOT, "%.0f minutes", hours * 60)
                 : String.format(Locale.ROOT, "%.1f hours", hours);
+    }
+
+    private static String volume(Measure water) {
+        var number = new DecimalFormat("#,##0.###", DecimalFormatSymbols.getInstance(Locale.ROOT));
+        return number.format(water.value()) + " " + water.unit().symbol();
     }
 
     private static String rate(HeatRate rate) {

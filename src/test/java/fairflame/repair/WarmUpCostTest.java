@@ -41,7 +41,7 @@ class WarmUpCostTest {
 
         assertThat(time.in(Unit.MINUTE)).isEqualTo(27.5, within(0.05));
         assertThat(warmUp("600gal", "30", "0").sentences().get(0)).contains("27 minutes");
-        assertThat(warmUp("15000gal", "10", "0").sentences().get(0)).contains("3.8 hours");
+        assertThat(warmUp("15000gal", "10", "0").sentences().get(0)).contains("15,000 gal", "3.8 hours");
     }
 
     @Test
