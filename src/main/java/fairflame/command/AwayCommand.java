@@ -1,6 +1,7 @@
 package fairflame.command;
 
 import fairflame.visit.AwayPaper;
+import fairflame.visit.Progress;
 import fairflame.visit.Workplace;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -25,7 +26,7 @@ final class AwayCommand extends ShopCommand {
 
     @Override
     void run(Workplace workplace) {
-        var written = new AwayPaper(workplace, language).write(number);
+        var written = new AwayPaper(workplace, language, Progress.UNWATCHED).write(number);
         var files = List.of(
                 String.valueOf(written.paper().getFileName()),
                 String.valueOf(written.mail().getFileName()));

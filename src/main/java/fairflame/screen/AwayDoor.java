@@ -3,6 +3,7 @@ package fairflame.screen;
 import fairflame.screen.away.AwayWork;
 import fairflame.visit.AwayPaper;
 import fairflame.visit.PaperReturn;
+import fairflame.visit.Progress;
 import fairflame.visit.Workplace;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -16,14 +17,14 @@ final class AwayDoor implements AwayWork {
     }
 
     @Override
-    public Sent write(String quote, String language) {
-        var written = new AwayPaper(workplace, "").write(quote);
+    public Sent write(String quote, String language, Progress progress) {
+        var written = new AwayPaper(workplace, "", progress).write(quote);
         return new Sent(written.paper(), written.mail());
     }
 
     @Override
-    public Answer read(String quote, Path file) {
-        return new PaperReturn(workplace)
+    public Answer read(String quote, Path file, Progress progress) {
+        return new PaperReturn(workplace, progress)
                 .read(quote, file)
                 .match(
                         ordered -> new Answer(

@@ -4,6 +4,7 @@ import fairflame.agreement.SignedRevision;
 import fairflame.screen.handover.CopyWork;
 import fairflame.visit.CustomerCopy;
 import fairflame.visit.Drafts;
+import fairflame.visit.Progress;
 import fairflame.visit.Workplace;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,19 +31,19 @@ final class CopyDoor implements CopyWork {
     }
 
     @Override
-    public Path paper(SignedRevision signed, String language, Path folder) {
-        var place = new CustomerCopy(workplace, signed).paper(folder);
+    public Path paper(SignedRevision signed, Path folder, Progress progress) {
+        var place = new CustomerCopy(workplace, signed, progress).paper(folder);
         drafts.remember(FOLDER, folder.toString());
         return place;
     }
 
     @Override
-    public Path mail(SignedRevision signed, String language) {
-        return new CustomerCopy(workplace, signed).mail();
+    public Path mail(SignedRevision signed, Progress progress) {
+        return new CustomerCopy(workplace, signed, progress).mail();
     }
 
     @Override
-    public String print(SignedRevision signed, String language) {
-        return new CustomerCopy(workplace, signed).print();
+    public String print(SignedRevision signed, Progress progress) {
+        return new CustomerCopy(workplace, signed, progress).print();
     }
 }

@@ -16,6 +16,7 @@ import fairflame.visit.CustomerCopy;
 import fairflame.visit.JobActuals;
 import fairflame.visit.Ledger;
 import fairflame.visit.Permits;
+import fairflame.visit.Progress;
 import fairflame.visit.Repricing;
 import fairflame.visit.Workplace;
 import java.math.BigDecimal;
@@ -72,8 +73,9 @@ final class FileDoor implements FileWork {
     }
 
     @Override
-    public String deposit(String quote, Received received) {
-        return receipt(new Billing(workplace).deposit(quote, money(received)).files());
+    public String deposit(String quote, Received received, Progress progress) {
+        return receipt(
+                new Billing(workplace, progress).deposit(quote, money(received)).files());
     }
 
     private Billing.Received money(Received received) {
@@ -81,18 +83,19 @@ final class FileDoor implements FileWork {
     }
 
     @Override
-    public void invoice(String quote, Completion completion, LocalDate supplied) {
-        new Billing(workplace).invoice(quote, completion, new Billing.Terms(supplied, DUE_DAYS, true));
+    public void invoice(String quote, Completion completion, LocalDate supplied, Progress progress) {
+        new Billing(workplace, progress).invoice(quote, completion, new Billing.Terms(supplied, DUE_DAYS, true));
     }
 
     @Override
-    public void part(String quote, Map<String, BigDecimal> done, LocalDate supplied) {
-        new Conversion(workplace).part(quote, done, new Billing.Terms(supplied, DUE_DAYS, false));
+    public void part(String quote, Map<String, BigDecimal> done, LocalDate supplied, Progress progress) {
+        new Conversion(workplace, progress).part(quote, done, new Billing.Terms(supplied, DUE_DAYS, false));
     }
 
     @Override
-    public String pay(String invoice, Received received) {
-        return receipt(new Billing(workplace).pay(invoice, money(received)).files());
+    public String pay(String invoice, Received received, Progress progress) {
+        return receipt(
+                new Billing(workplace, progress).pay(invoice, money(received)).files());
     }
 
     /** The receipt is the last of the files. */
@@ -101,8 +104,8 @@ final class FileDoor implements FileWork {
     }
 
     @Override
-    public void credit(String invoice, Map<String, BigDecimal> back, String reason) {
-        new Conversion(workplace).credit(invoice, back, reason);
+    public void credit(String invoice, Map<String, BigDecimal> back, String reason, Progress progress) {
+        new Conversion(workplace, progress).credit(invoice, back, reason);
     }
 
     @Override
@@ -147,20 +150,20 @@ final class FileDoor implements FileWork {
     }
 
     @Override
-    public void reprice(String quote) {
-        new Repricing(workplace).make(quote);
+    public void reprice(String quote, Progress progress) {
+        new Repricing(workplace, progress).make(quote);
     }
 
     @Override
-    public Path paper(Invoice invoice) {
+    public Path paper(Invoice invoice, Progress progress) {
         if (invoice.kind() != Invoice.Kind.CREDIT) {
-            new Billing(workplace).shown(invoice.number());
+            new Billing(workplace, progress).shown(invoice.number());
         }
         return workplace.papers().resolve(invoice.number() + ".pdf");
     }
 
     @Override
-    public Path signedPaper(SignedRevision signed) {
-        return new CustomerCopy(workplace, signed).paper(workplace.papers());
+    public Path signedPaper(SignedRevision signed, Progress progress) {
+        return new CustomerCopy(workplace, signed, progress).paper(workplace.papers());
     }
 }

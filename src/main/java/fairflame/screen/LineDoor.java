@@ -7,6 +7,7 @@ import fairflame.gas.Plan;
 import fairflame.screen.bench.Draft;
 import fairflame.screen.line.LineWork;
 import fairflame.visit.GasLine;
+import fairflame.visit.Progress;
 import fairflame.visit.Workplace;
 import java.util.List;
 import java.util.Optional;
@@ -26,9 +27,10 @@ final class LineDoor implements LineWork {
     }
 
     @Override
-    public List<Way> ways(Draft draft) {
+    public List<Way> ways(Draft draft, Progress progress) {
         var layout = new LayoutReader(tables()).read(draft.get("layout"));
-        var choices = new GasLine(workplace.library()).plan(layout, draft.get("jurisdiction"), Optional.empty());
+        var choices =
+                new GasLine(workplace.library()).plan(layout, draft.get("jurisdiction"), Optional.empty(), progress);
         return Stream.concat(choices.best().stream(), choices.alternatives().stream())
                 .map(LineDoor::way)
                 .toList();

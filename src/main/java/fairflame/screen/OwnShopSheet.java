@@ -1,6 +1,9 @@
 package fairflame.screen;
 
 import fairflame.Refusal;
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
+import fairflame.screen.kit.OneAtATime;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Words;
@@ -9,7 +12,6 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.geometry.Insets;
@@ -20,12 +22,14 @@ import javafx.scene.layout.VBox;
 final class OwnShopSheet extends VBox {
     private static final List<String> FIELDS = List.of("name", "address", "phone", "email", "licence");
 
+    private final LongWork runner;
     private final Map<String, StringProperty> typed = new LinkedHashMap<>();
     private final Map<String, StringProperty> refused = new LinkedHashMap<>();
     private final Label refusal = Texts.words("", "refusal");
 
-    OwnShopSheet(Words words, Consumer<OwnShop.Details> begin, Runnable back) {
+    OwnShopSheet(Words words, LongWork runner, Beginning begin, Runnable back) {
         super(12);
+        this.runner = new OneAtATime(runner);
         getStyleClass().add("sheet");
         setPadding(new Insets(20, 12, 20, 24));
         var fields = Texts.column(
@@ -53,18 +57,29 @@ final class OwnShopSheet extends VBox {
     }
 
     /** What is refused stands beside its field; what belongs to none, above the keys. */
-    private void start(Consumer<OwnShop.Details> begin) {
+    private void start(Beginning begin) {
         refused.values().forEach(said -> said.set(""));
         refusal.setText("");
         try {
-            begin.accept(details());
+            var details = details();
+            runner.run(
+                    "own",
+                    progress -> {
+                        begin.begin(details);
+                        return details;
+                    },
+                    begun -> begin.begun(),
+                    this::tell);
         } catch (Refusal wrong) {
-            if (FIELDS.contains(wrong.where())) {
-                of(refused, wrong.where()).set(wrong.what() + ": " + wrong.allowed());
-            } else {
-                refusal.setText(wrong.getMessage());
-            }
+            tell(Ended.refused(wrong));
         }
+    }
+
+    private void tell(Ended ended) {
+        var field = ended.refusal().filter(wrong -> FIELDS.contains(wrong.where()));
+        field.ifPresentOrElse(
+                wrong -> of(refused, wrong.where()).set(wrong.what() + ": " + wrong.allowed()),
+                () -> refusal.setText(ended.words()));
     }
 
     private OwnShop.Details details() {

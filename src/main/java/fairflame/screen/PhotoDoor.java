@@ -3,6 +3,7 @@ package fairflame.screen;
 import fairflame.quote.Photo;
 import fairflame.screen.photo.PhotoWork;
 import fairflame.visit.Photos;
+import fairflame.visit.Progress;
 import fairflame.visit.Workplace;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,8 +27,8 @@ final class PhotoDoor implements PhotoWork {
     }
 
     @Override
-    public Photo add(String visit, Path file) {
-        return photos.add(visit, file);
+    public Photo add(String visit, Path file, Progress progress) {
+        return photos.add(visit, file, progress);
     }
 
     @Override

@@ -8,6 +8,7 @@ import fairflame.screen.ledger.LedgerWork;
 import fairflame.screen.line.LineWork;
 import fairflame.screen.office.OfficeWork;
 import fairflame.screen.stock.StockWork;
+import fairflame.visit.Progress;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -34,11 +35,11 @@ public interface ScreenWork extends BenchWork, HandoverWork, LedgerWork {
     /** The draft of a visit as it was last kept. */
     Optional<Draft> draft(String visit);
 
-    /** Keeps the quote of a draft as its next revision and gives it. */
-    Quote offer(Draft draft);
+    /** Keeps the quote of a draft as its next revision, with its papers, and gives it. */
+    Quote offer(Draft draft, Progress progress);
 
     /** Writes the stop-work sheet of a draft and gives its place. */
-    Path printStopWork(Draft draft);
+    Path printStopWork(Draft draft, Progress progress);
 
     /** A thing the window remembered; empty for none. */
     String remembered(String key);

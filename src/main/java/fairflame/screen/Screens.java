@@ -1,14 +1,18 @@
 package fairflame.screen;
 
+import fairflame.screen.kit.Busy;
 import fairflame.screen.look.Fonts;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.concurrent.CountDownLatch;
 import javafx.application.Platform;
 import javafx.stage.Stage;
 
 /** The one entry of the window face. */
 public final class Screens {
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
+
     private Screens() {}
 
     /**
@@ -28,6 +32,8 @@ public final class Screens {
             new Window(stage, opening).show();
         });
         await(closed);
+        // What was begun is done: a signature given a moment ago is not lost with the window.
+        Busy.finish(PATIENCE);
         opening.close();
         Platform.exit();
     }

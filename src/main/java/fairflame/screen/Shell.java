@@ -1,6 +1,5 @@
 package fairflame.screen;
 
-import fairflame.Refusal;
 import fairflame.screen.away.AwayModel;
 import fairflame.screen.away.AwaySheet;
 import fairflame.screen.bench.BenchModel;
@@ -8,6 +7,8 @@ import fairflame.screen.bench.BenchView;
 import fairflame.screen.bench.Steps;
 import fairflame.screen.handover.HandoverModel;
 import fairflame.screen.handover.HandoverView;
+import fairflame.screen.kit.BesideWindow;
+import fairflame.screen.kit.LongWork;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Ties;
 import fairflame.screen.kit.Veil;
@@ -23,7 +24,6 @@ import fairflame.screen.pin.PinModel;
 import fairflame.screen.pin.PinWork;
 import fairflame.screen.stock.StockModel;
 import fairflame.screen.stock.StockView;
-import fairflame.visit.OwnShop;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
@@ -40,7 +40,7 @@ public final class Shell extends StackPane {
 
     private final ShellModel model;
     private final Look look;
-    private final Consumer<OwnShop.Details> begin;
+    private final Beginning begin;
     private final Ties ties = new Ties();
     private Veil veil = new Veil(new StackPane());
     private Words words;
@@ -48,7 +48,7 @@ public final class Shell extends StackPane {
     private boolean withCustomer;
 
     /** A shell; {@code begin} starts a shop of one's own with these details. */
-    public Shell(ShellModel model, Look look, Consumer<OwnShop.Details> begin) {
+    public Shell(ShellModel model, Look look, Beginning begin) {
         this.model = model;
         this.begin = begin;
         this.look = look;
@@ -160,7 +160,7 @@ public final class Shell extends StackPane {
     }
 
     private LineView line(BenchModel bench) {
-        var view = new LineView(new LineModel(bench, model.work().line()), words, look);
+        var view = new LineView(new LineModel(bench, model.work().line(), beside()), words, look);
         closeView = view::close;
         return view;
     }
@@ -177,7 +177,7 @@ public final class Shell extends StackPane {
     }
 
     private OfficeView ledger() {
-        var open = new LedgerModel(model.work());
+        var open = new LedgerModel(model.work(), beside());
         model.bench().get().ifPresent(bench -> open.visit().set(bench.draft().get("id")));
         var ways = new LedgerView.Ways(
                 model::start,
@@ -195,23 +195,31 @@ public final class Shell extends StackPane {
 
     /** Opens the sheet for a customer who is away. */
     private void away(String quote, LedgerModel ledger) {
-        var paper = new AwayModel(model.work().away(), quote, model.language().get(), signed -> ledger.again());
+        var paper =
+                new AwayModel(model.work().away(), quote, model.language().get(), beside(), signed -> ledger.again());
         veil.lay(new AwaySheet(paper, words, veil), AwaySheet.WIDEST);
     }
 
     /** Asks who the shop is and begins it. */
     private void ownShop() {
-        veil.lay(new OwnShopSheet(words, begin, veil::lift), SHEET);
+        veil.lay(new OwnShopSheet(words, beside(), begin, veil::lift), SHEET);
     }
 
     private void printStop(BenchModel bench) {
-        try {
-            var file = model.work().printStopWork(bench.draft());
-            bench.printed();
-            say(words.say("copied.to", file.toString()));
-        } catch (Refusal refusal) {
-            say(String.valueOf(refusal.getMessage()));
-        }
+        var draft = bench.draft();
+        beside().run(
+                        "papers",
+                        progress -> model.work().printStopWork(draft, progress),
+                        file -> {
+                            bench.printed();
+                            say(words.say("copied.to", file.toString()));
+                        },
+                        ended -> say(ended.words()));
+    }
+
+    /** Runs long work under the sheet that lies over everything here. */
+    private LongWork beside() {
+        return new BesideWindow(veil, words);
     }
 
     /** Keeps the quote and gives the screen to the customer. */
@@ -243,28 +251,39 @@ public final class Shell extends StackPane {
                 say(words.say("handover.leads", bench.leadsPlaced()));
                 return;
             }
-            try {
-                var quote = model.work().offer(bench.draft());
-                var page = new HandoverModel(model.work(), quote, bench.draft().get("technician"), quote.language());
-                var customers = Words.in(quote.language());
-                closeView.run();
-                closeView = () -> {};
-                withCustomer = true;
-                var holder = new StackPane();
-                veil = new Veil(holder);
-                holder.getChildren().add(new HandoverView(page, customers, look.em(), veil, signed -> {}, this::show));
-                getChildren().setAll(veil);
-            } catch (Refusal refusal) {
-                say(String.valueOf(refusal.getMessage()));
-            }
+            var draft = bench.draft();
+            beside().run(
+                            "quote",
+                            progress -> {
+                                var quote = model.work().offer(draft, progress);
+                                return new HandoverModel.Offered(
+                                        quote, model.work().line(quote));
+                            },
+                            offered -> give(offered, draft.get("technician")),
+                            ended -> say(ended.words()));
         });
+    }
+
+    /** The screen is the customer's until the technician takes it back. */
+    private void give(HandoverModel.Offered offered, String witness) {
+        var customers = Words.in(offered.quote().language());
+        closeView.run();
+        closeView = () -> {};
+        withCustomer = true;
+        var holder = new StackPane();
+        veil = new Veil(holder);
+        var page = new HandoverModel(model.work(), offered, witness, new BesideWindow(veil, customers));
+        holder.getChildren().add(new HandoverView(page, customers, look.em(), veil, signed -> {}, this::show));
+        getChildren().setAll(veil);
     }
 
     /** Says something on a sheet over everything. */
     void say(String text) {
         var close = Texts.button(words.say("why.close"), veil::lift, "act");
         close.setId("say-close");
-        var sheet = Texts.column(16, Texts.words(text), close);
+        var said = Texts.words(text);
+        said.setId("say-text");
+        var sheet = Texts.column(16, said, close);
         sheet.getStyleClass().add("sheet");
         sheet.setPadding(new Insets(24));
         veil.lay(sheet, SHEET);

@@ -36,9 +36,13 @@ final class ShopDoor {
         return opening;
     }
 
-    /** Begins a shop of one's own in this folder and opens it. */
-    CompletableFuture<WorkplaceScreens> begin(OwnShop.Details details) {
+    /** Writes the files of a shop of one's own into this folder. */
+    void begin(OwnShop.Details details) {
         OwnShop.begin(folder, details);
+    }
+
+    /** Opens the folder anew: a shop was begun in it. */
+    CompletableFuture<WorkplaceScreens> again() {
         close();
         return open();
     }

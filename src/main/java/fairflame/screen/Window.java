@@ -7,15 +7,19 @@ import fairflame.screen.look.Words;
 import fairflame.visit.OwnShop;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
+import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 
 /** The program's window: shown at once, filled when the shop's files are read, remembered when it closes. */
 final class Window {
+    private static final Duration PATIENCE = Duration.seconds(1);
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
     private static final double LEAST_WIDTH = 900;
@@ -35,10 +39,7 @@ final class Window {
     /** Shows the window, then the shop in it. */
     void show() {
         var words = Words.in(Words.LANGUAGES.get(0));
-        var opening =
-                new VBox(12, Texts.line(words.say("app.name"), "huge"), Texts.line(words.say("app.opening"), "slate"));
-        opening.setAlignment(Pos.CENTER);
-        root.getChildren().setAll(opening);
+        opening(words);
         var scene = new Scene(root, WIDTH, HEIGHT);
         look.dress(scene);
         stage.setTitle(words.say("app.name"));
@@ -60,15 +61,49 @@ final class Window {
         }));
     }
 
-    private void begin(Scene scene, OwnShop.Details details) {
-        await(scene, door.begin(details));
+    /** What stands here while the shop's files are read; after a second also that it goes on, and a way to end it. */
+    private void opening(Words words) {
+        var opening =
+                new VBox(12, Texts.line(words.say("app.name"), "huge"), Texts.line(words.say("app.opening"), "slate"));
+        opening.setAlignment(Pos.CENTER);
+        root.getChildren().setAll(opening);
+        var wait = new PauseTransition(PATIENCE);
+        wait.setOnFinished(event -> {
+            var bar = new ProgressBar();
+            bar.setAccessibleText(words.say("app.opening"));
+            bar.setPrefWidth(LEAST_HEIGHT / 2);
+            opening.getChildren().addAll(bar, Texts.button(words.say("busy.cancel"), stage::hide));
+        });
+        opening.sceneProperty().addListener((property, before, now) -> {
+            if (now == null) {
+                wait.stop();
+            }
+        });
+        wait.play();
+    }
+
+    /** Begins a shop of one's own here and opens it. */
+    private Beginning beginning(Scene scene, ShellModel model) {
+        return new Beginning() {
+            @Override
+            public void begin(OwnShop.Details details) {
+                door.begin(details);
+            }
+
+            @Override
+            public void begun() {
+                // The shop that lay open is closed: nothing of it may be pressed any more.
+                opening(Words.in(model.language().get()));
+                await(scene, door.again());
+            }
+        };
     }
 
     private void fill(Scene scene, ScreenWork work) {
         WindowMemory.restore(stage, look, work);
         var model = new ShellModel(work);
         model.resume();
-        var shell = new Shell(model, look, details -> begin(scene, details));
+        var shell = new Shell(model, look, beginning(scene, model));
         shell.keys(scene);
         root.getChildren().setAll(shell);
         remembered.cut();

@@ -26,6 +26,7 @@ import fairflame.visit.Gauges;
 import fairflame.visit.Library;
 import fairflame.visit.LineStory;
 import fairflame.visit.Offer;
+import fairflame.visit.Progress;
 import fairflame.visit.Proof;
 import fairflame.visit.QuoteMaking;
 import fairflame.visit.Workplace;
@@ -156,18 +157,18 @@ public final class WorkplaceScreens implements ScreenWork {
     }
 
     @Override
-    public Quote offer(Draft draft) {
+    public Quote offer(Draft draft, Progress progress) {
         remember("place", draft.get("jurisdiction"));
         var visit = workplace.library().visits().read(Drafting.visitText(draft));
-        return new Offer(workplace).make(visit, List.of()).match(Offer.Quoted::quote, halted -> {
+        return new Offer(workplace, progress).make(visit, List.of()).match(Offer.Quoted::quote, halted -> {
             throw Refusal.stopWork("quote", visit.id(), "a stop-work sheet");
         });
     }
 
     @Override
-    public Path printStopWork(Draft draft) {
+    public Path printStopWork(Draft draft, Progress progress) {
         var visit = workplace.library().visits().read(Drafting.visitText(draft));
-        var files = new Offer(workplace).make(visit, List.of()).files();
+        var files = new Offer(workplace, progress).make(visit, List.of()).files();
         return workplace.papers().resolve(files.get(0));
     }
 
@@ -188,7 +189,7 @@ public final class WorkplaceScreens implements ScreenWork {
     }
 
     @Override
-    public SignedRevision sign(Quote quote, String choice, Act act) {
+    public SignedRevision sign(Quote quote, String choice, Act act, Progress progress) {
         var accepted = new HashSet<String>();
         var declined = new HashMap<String, String>();
         for (var promise : act.accepted()) {
@@ -198,7 +199,7 @@ public final class WorkplaceScreens implements ScreenWork {
                 declined.put(promise.declined(), promise.words());
             }
         }
-        return new Agreeing(workplace)
+        return new Agreeing(workplace, progress)
                 .sign(
                         quote.number(),
                         choice,

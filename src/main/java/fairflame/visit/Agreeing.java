@@ -17,9 +17,16 @@ import java.util.function.Consumer;
 /** Takes the customer's signature on a quote and seals it. */
 public final class Agreeing {
     private final Workplace workplace;
+    private final Progress progress;
 
     public Agreeing(Workplace workplace) {
+        this(workplace, Progress.UNWATCHED);
+    }
+
+    /** As it is watched: ended before all papers are made, nothing is signed. */
+    public Agreeing(Workplace workplace, Progress progress) {
         this.workplace = workplace;
+        this.progress = progress;
     }
 
     /** A sealed revision and the files written. */
@@ -55,27 +62,35 @@ public final class Agreeing {
         return List.of(words.authorise(quote, quote.choice(choice)), words.electronic(quote));
     }
 
-    /** Signs, seals and stores in one step, then writes the signed copy. */
+    /** Signs, seals and stores in one step and writes the signed copy. */
     public Result sign(String number, String choice, SigningAct act) {
         return sign(number, choice, act, records -> {});
     }
 
     /** The same, with something more to store in that step or not at all. */
     Result sign(String number, String choice, SigningAct act, Consumer<Records> more) {
-        var signed = workplace.store().inTransaction(workplace.by(), records -> {
-            var quote = records.quotes()
-                    .latest(number)
-                    .orElseThrow(() -> Refusal.unknown("quote", number, "the number of a quote in this folder"));
-            var standing = new Standing(
-                    quote.revision(),
-                    records.agreements().find(number, quote.revision()).isPresent(),
-                    records.chain().last());
-            var sealed = new Signing(words(quote)).sign(quote, choice, act, standing);
-            records.agreements().add(sealed);
-            more.accept(records);
-            VisitStates.move(records, quote.visit(), State.SIGNED);
-            return sealed;
-        });
-        return new Result(signed, new Papers(workplace).signed(signed));
+        var filed = new Filing(workplace, progress)
+                .keep(
+                        records -> {
+                            var sealed = sealed(records, number, choice, act);
+                            more.accept(records);
+                            VisitStates.move(records, sealed.quote().visit(), State.SIGNED);
+                            return sealed;
+                        },
+                        new Papers(workplace, progress)::signed);
+        return new Result(filed.content(), filed.files());
+    }
+
+    private SignedRevision sealed(Records records, String number, String choice, SigningAct act) {
+        var quote = records.quotes()
+                .latest(number)
+                .orElseThrow(() -> Refusal.unknown("quote", number, "the number of a quote in this folder"));
+        var standing = new Standing(
+                quote.revision(),
+                records.agreements().find(number, quote.revision()).isPresent(),
+                records.chain().last());
+        var sealed = new Signing(words(quote)).sign(quote, choice, act, standing);
+        records.agreements().add(sealed);
+        return sealed;
     }
 }

@@ -5,7 +5,6 @@ import fairflame.agreement.CanonicalForm;
 import fairflame.document.AnswerSheet;
 import fairflame.document.MailDraft;
 import fairflame.document.PaperIdentity;
-import fairflame.document.page.PageFormat;
 import fairflame.quote.Choice;
 import fairflame.quote.Quote;
 import fairflame.store.Attachment;
@@ -23,15 +22,18 @@ import java.util.stream.Collectors;
 public final class AwayPaper {
     private final Workplace workplace;
     private final String language;
+    private final Progress progress;
 
     /**
      * The papers of a shop.
      *
      * @param language of headings and labels; empty for that of the quote, in which its words and promises always are
+     * @param progress ends the work before anything is kept
      */
-    public AwayPaper(Workplace workplace, String language) {
+    public AwayPaper(Workplace workplace, String language, Progress progress) {
         this.workplace = workplace;
         this.language = language;
+        this.progress = progress;
     }
 
     /** The paper and the e-mail draft that carries it. */
@@ -44,6 +46,7 @@ public final class AwayPaper {
     public Written write(String number) {
         var quote = new Agreeing(workplace).quote(number);
         refuseUnlessOpen(quote);
+        progress.at(0, 2);
         var file = kept(quote);
         var mail = file.name().replaceAll("\\.pdf$", ".eml");
         var files = new LinkedHashMap<String, byte[]>();
@@ -79,9 +82,10 @@ public final class AwayPaper {
     private Attachment kept(Quote quote) {
         for (int count = 1; ; count++) {
             var name = quote.number() + "-r" + quote.revision() + "-away-" + count + ".pdf";
-            var bytes = new Papers(workplace, PageFormat.LETTER)
+            var bytes = new Papers(workplace, progress)
                     .away(quote, sheet(quote, name), language.isEmpty() ? quote.language() : language);
             var file = new Attachment(quote.visit(), name, bytes);
+            progress.at(1, 2);
             var before =
                     workplace.store().reading(records -> records.attachments().find(quote.visit(), name));
             if (before.isEmpty()) {

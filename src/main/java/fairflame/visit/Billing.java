@@ -16,8 +16,11 @@ import fairflame.store.Receipt;
 import fairflame.store.Records;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.joda.money.Money;
 
 /** Turns what was signed into an invoice, and money received into a balance. */
@@ -25,9 +28,16 @@ public final class Billing {
     private static final String SERIES = "I";
 
     private final Workplace workplace;
+    private final Progress progress;
 
     public Billing(Workplace workplace) {
+        this(workplace, Progress.UNWATCHED);
+    }
+
+    /** As it is watched: ended before all papers are made, it keeps nothing. */
+    public Billing(Workplace workplace, Progress progress) {
         this.workplace = workplace;
+        this.progress = progress;
     }
 
     /** An invoice as it stands now, what is still owed for the whole agreement, and the files written. */
@@ -53,7 +63,17 @@ public final class Billing {
     private record Taken(Payment payment, Money left, MoneyIn money) {}
 
     /** An invoice with its payments and what is owed on its job. */
-    private record Standing(Invoice invoice, Money owed) {}
+    private record Standing(Invoice invoice, Money owed) {
+        static Standing of(Records records, String number) {
+            var invoice = Billing.invoice(records, number);
+            return new Standing(
+                    account(records, invoice.quote()).shown(number),
+                    Accounts.of(records, invoice.quote(), invoice.currency()).balance());
+        }
+    }
+
+    /** A payment on an invoice as it stands after it. */
+    private record Paid(Taken taken, Standing standing) {}
 
     /**
      * How an invoice is to be issued.
@@ -75,7 +95,7 @@ public final class Billing {
 
     /** Bills everything that was agreed on a quote and is not billed yet. */
     public Result invoice(String quote, Completion completion, Terms terms) {
-        var invoice = workplace.store().inTransaction(workplace.by(), records -> {
+        return billed(records -> {
             var agreed = agreed(records, quote);
             var signed = agreed.signed().quote();
             var earlier = records.invoices().ofQuote(quote);
@@ -97,7 +117,15 @@ public final class Billing {
             VisitStates.move(records, signed.visit(), State.INVOICED);
             return issued;
         });
-        return shown(invoice.number());
+    }
+
+    /** Stores an invoice and writes its papers, or does neither. */
+    Result billed(Function<Records, Invoice> issue) {
+        var filed = new Filing(workplace, progress)
+                .keep(
+                        records -> Standing.of(records, issue.apply(records).number()),
+                        standing -> new Papers(workplace, progress).invoice(standing.invoice()));
+        return new Result(filed.content().invoice(), filed.content().owed(), filed.files());
     }
 
     /** Whether a number is that of a quote, in whatever series. */
@@ -110,25 +138,34 @@ public final class Billing {
 
     /** Takes a payment on an invoice and writes its receipt, the last of the files; more than is due is refused. */
     public Result pay(String number, Received received) {
-        var taken = workplace.store().inTransaction(workplace.by(), records -> {
-            var invoice = invoice(records, number);
-            var account = account(records, invoice.quote());
-            var payment = payment(received, number, account.payments().size() + 1, false);
-            var after = account.receive(payment, workplace.today());
-            refuseMoreThanOwed(records, invoice, payment.amount());
-            records.payments().add(new Receipt(invoice.quote(), Optional.of(number), payment));
-            if (after.balance().isZero()) {
-                records.quotes()
-                        .find(invoice.quote(), invoice.revision())
-                        .ifPresent(quote -> VisitStates.move(records, quote.visit(), State.PAID));
-            }
-            var owed = Accounts.of(records, invoice.quote(), invoice.currency()).balance();
-            return taken(records, signed(records, invoice), Optional.of(number), payment, owed);
-        });
-        var shown = shown(number);
-        var files = new ArrayList<>(shown.files());
-        files.addAll(receipt(taken));
-        return new Result(shown.invoice(), shown.balance(), files);
+        var filed = new Filing(workplace, progress).keep(records -> paid(records, number, received), this::papers);
+        var now = filed.content().standing();
+        return new Result(now.invoice(), now.owed(), filed.files());
+    }
+
+    private Map<String, byte[]> papers(Paid paid) {
+        var papers = new Papers(workplace, progress);
+        var files = new LinkedHashMap<>(papers.invoice(paid.standing().invoice()));
+        files.putAll(receipt(paid.taken()));
+        return files;
+    }
+
+    private Paid paid(Records records, String number, Received received) {
+        var invoice = invoice(records, number);
+        var account = account(records, invoice.quote());
+        var payment = payment(received, number, account.payments().size() + 1, false);
+        var after = account.receive(payment, workplace.today());
+        refuseMoreThanOwed(records, invoice, payment.amount());
+        records.payments().add(new Receipt(invoice.quote(), Optional.of(number), payment));
+        if (after.balance().isZero()) {
+            records.quotes()
+                    .find(invoice.quote(), invoice.revision())
+                    .ifPresent(quote -> VisitStates.move(records, quote.visit(), State.PAID));
+        }
+        var owed = Accounts.of(records, invoice.quote(), invoice.currency()).balance();
+        return new Paid(
+                taken(records, signed(records, invoice), Optional.of(number), payment, owed),
+                Standing.of(records, number));
     }
 
     /** What was written off or paid back counts too. */
@@ -141,20 +178,25 @@ public final class Billing {
 
     /** Takes a deposit on a signed quote, up to what was agreed, and writes its receipt. */
     public Deposited deposit(String quote, Received received) {
-        var deposited = workplace.store().inTransaction(workplace.by(), records -> {
-            var agreed = agreed(records, quote);
-            var signed = agreed.signed();
-            var taken = records.payments().ofQuote(quote).stream()
-                    .map(Receipt::payment)
-                    .toList();
-            var payment = payment(received, quote, taken.size() + 1, true);
-            Deposits.receive(signed, taken, payment, workplace.today());
-            records.payments().add(new Receipt(quote, Optional.empty(), payment));
-            var given = Accounts.of(records, quote, signed.quote().currency()).given();
-            var left = agreed.totals().total().minus(given);
-            return taken(records, signed, Optional.empty(), payment, left);
-        });
-        return new Deposited(deposited.payment(), deposited.left(), receipt(deposited));
+        var filed = new Filing(workplace, progress)
+                .keep(
+                        records -> {
+                            var agreed = agreed(records, quote);
+                            var signed = agreed.signed();
+                            var taken = records.payments().ofQuote(quote).stream()
+                                    .map(Receipt::payment)
+                                    .toList();
+                            var payment = payment(received, quote, taken.size() + 1, true);
+                            Deposits.receive(signed, taken, payment, workplace.today());
+                            records.payments().add(new Receipt(quote, Optional.empty(), payment));
+                            var given = Accounts.of(
+                                            records, quote, signed.quote().currency())
+                                    .given();
+                            var left = agreed.totals().total().minus(given);
+                            return taken(records, signed, Optional.empty(), payment, left);
+                        },
+                        this::receipt);
+        return new Deposited(filed.content().payment(), filed.content().left(), filed.files());
     }
 
     private static Taken taken(
@@ -177,19 +219,17 @@ public final class Billing {
                         "signed quote", invoice.quote(), "the signed quote of the invoice in this folder"));
     }
 
-    private List<String> receipt(Taken taken) {
-        return new Papers(workplace).receipt(taken.money(), taken.payment().id());
+    private Map<String, byte[]> receipt(Taken taken) {
+        return new Papers(workplace, progress)
+                .receipt(taken.money(), taken.payment().id());
     }
 
     /** An invoice as it stands now, its papers written afresh. */
     public Result shown(String number) {
-        var now = workplace.store().reading(records -> {
-            var invoice = invoice(records, number);
-            return new Standing(
-                    account(records, invoice.quote()).shown(number),
-                    Accounts.of(records, invoice.quote(), invoice.currency()).balance());
-        });
-        return new Result(now.invoice(), now.owed(), new Papers(workplace).invoice(now.invoice()));
+        var now = workplace.store().reading(records -> Standing.of(records, number));
+        var files = new Papers(workplace, progress).invoice(now.invoice());
+        workplace.folder().write(files);
+        return new Result(now.invoice(), now.owed(), List.copyOf(files.keySet()));
     }
 
     private static Payment payment(Received received, String about, int count, boolean deposit) {

@@ -25,9 +25,16 @@ public final class Conversion {
     private static final String CREDITS = "C";
 
     private final Workplace workplace;
+    private final Progress progress;
 
     public Conversion(Workplace workplace) {
+        this(workplace, Progress.UNWATCHED);
+    }
+
+    /** As it is watched: ended before all papers are made, it keeps nothing. */
+    public Conversion(Workplace workplace, Progress progress) {
         this.workplace = workplace;
+        this.progress = progress;
     }
 
     /** A credit note and the files written. */
@@ -48,7 +55,7 @@ public final class Conversion {
      * @param done quantity done now, by line id
      */
     public Billing.Result part(String quote, Map<String, BigDecimal> done, Billing.Terms terms) {
-        var number = workplace.store().inTransaction(workplace.by(), records -> {
+        return new Billing(workplace, progress).billed(records -> {
             var agreed = Signed.of(records, quote);
             var completion = completion(records, quote, agreed.signed().quote().revision());
             var earlier = records.invoices().ofQuote(quote);
@@ -61,10 +68,8 @@ public final class Conversion {
                             each -> workplace
                                     .library()
                                     .invoicing(agreed)
-                                    .part(issue(each, terms), completion, earlier, done))
-                    .number();
+                                    .part(issue(each, terms), completion, earlier, done));
         });
-        return new Billing(workplace).shown(number);
     }
 
     private static Completion completion(Records records, String quote, int revision) {
@@ -85,22 +90,25 @@ public final class Conversion {
      * @param back quantity taken back by line id; empty for everything that is left
      */
     public Credited credit(String invoice, Map<String, BigDecimal> back, String reason) {
-        var note = workplace.store().inTransaction(workplace.by(), records -> {
-            var found = records.invoices()
-                    .find(invoice)
-                    .orElseThrow(() -> Refusal.unknown("invoice", invoice, "the number of an invoice in this folder"));
-            var earlier = records.invoices().ofQuote(found.quote()).stream()
-                    .filter(paper -> paper.corrects().equals(invoice))
-                    .toList();
-            return records.invoices().issue(CREDITS, workplace.today().getYear(), each -> {
-                var today = workplace.today();
-                var issue = new Issue(InvoiceNumber.parse(each), today, found.supplied(), today);
-                return back.isEmpty()
-                        ? Crediting.full(issue, found, earlier, reason)
-                        : Crediting.partial(issue, found, earlier, back, reason);
-            });
+        var filed = new Filing(workplace, progress)
+                .keep(records -> note(records, invoice, back, reason), new Papers(workplace, progress)::invoice);
+        return new Credited(filed.content(), filed.files());
+    }
+
+    private Invoice note(Records records, String invoice, Map<String, BigDecimal> back, String reason) {
+        var found = records.invoices()
+                .find(invoice)
+                .orElseThrow(() -> Refusal.unknown("invoice", invoice, "the number of an invoice in this folder"));
+        var earlier = records.invoices().ofQuote(found.quote()).stream()
+                .filter(paper -> paper.corrects().equals(invoice))
+                .toList();
+        return records.invoices().issue(CREDITS, workplace.today().getYear(), each -> {
+            var today = workplace.today();
+            var issue = new Issue(InvoiceNumber.parse(each), today, found.supplied(), today);
+            return back.isEmpty()
+                    ? Crediting.full(issue, found, earlier, reason)
+                    : Crediting.partial(issue, found, earlier, back, reason);
         });
-        return new Credited(note, new Papers(workplace).invoice(note));
     }
 
     /** What the customer would sign for. Nothing is stored. */

@@ -12,16 +12,20 @@ import java.util.Map;
 public final class CustomerCopy {
     private final Workplace workplace;
     private final SignedRevision signed;
+    private final Progress progress;
 
-    public CustomerCopy(Workplace workplace, SignedRevision signed) {
+    /** The copy of a signed revision; ended before it is written or printed, it is not. */
+    public CustomerCopy(Workplace workplace, SignedRevision signed, Progress progress) {
         this.workplace = workplace;
         this.signed = signed;
+        this.progress = progress;
     }
 
     /** Writes the paper into a folder, made when it is not there, and gives its place. */
     public Path paper(Path folder) {
         var name = name() + ".pdf";
-        OutputFolder.at(folder).write(Map.of(name, pdf()));
+        var pdf = pdf();
+        OutputFolder.at(folder).write(Map.of(name, pdf));
         return folder.resolve(name);
     }
 
@@ -44,7 +48,10 @@ public final class CustomerCopy {
     }
 
     private byte[] pdf() {
-        return new Papers(workplace).signedPdf(signed);
+        progress.at(0, 2);
+        var pdf = new Papers(workplace, progress).signedPdf(signed);
+        progress.at(1, 2);
+        return pdf;
     }
 
     private byte[] message() {

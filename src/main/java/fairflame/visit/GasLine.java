@@ -24,7 +24,12 @@ public final class GasLine {
      * @param raised delivery pressure that the gas supplier has agreed to; without it none is weighed
      */
     public PlanChoices plan(Layout layout, String place, Optional<Pressure> raised) {
-        return PipeWork.choices(layout, library, library.shop().jurisdiction(place), raised);
+        return plan(layout, place, raised, Progress.UNWATCHED);
+    }
+
+    /** As {@link #plan(Layout, String, Optional)}; who looks on can end the search at every price it asks for. */
+    public PlanChoices plan(Layout layout, String place, Optional<Pressure> raised, Progress progress) {
+        return PipeWork.choices(layout, library, library.shop().jurisdiction(place), raised, progress);
     }
 
     /**

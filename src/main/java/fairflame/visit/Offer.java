@@ -3,9 +3,11 @@ package fairflame.visit;
 import fairflame.Refusal;
 import fairflame.quote.Quote;
 import fairflame.quote.StopWorkSheet;
+import fairflame.store.Records;
 import fairflame.store.StoredVisit;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Makes a visit's quote and keeps it, or the stop-work sheet where there may be no price. */
@@ -16,9 +18,16 @@ public final class Offer {
     private static final String SERIES = "Q";
 
     private final Workplace workplace;
+    private final Progress progress;
 
     public Offer(Workplace workplace) {
+        this(workplace, Progress.UNWATCHED);
+    }
+
+    /** As it is watched: ended before all papers are made, it keeps nothing. */
+    public Offer(Workplace workplace, Progress progress) {
         this.workplace = workplace;
+        this.progress = progress;
     }
 
     /** What a visit ended in. */
@@ -61,47 +70,68 @@ public final class Offer {
                         unsettled -> quoted(examined, State.DIAGNOSED),
                         danger -> {
                             var sheet = Stopped.sheet(examined, danger, workplace.library(), workplace.now(), done);
-                            keep(visit, State.STOPPED);
-                            return new Halted(examined, sheet, new Papers(workplace).stopWork(sheet, visit.language()));
+                            return new Halted(examined, sheet, kept(visit, sheet));
                         });
     }
 
+    private List<String> kept(VisitRecord visit, StopWorkSheet sheet) {
+        return new Filing(workplace, progress)
+                .keep(
+                        records -> {
+                            records.visits().save(stored(visit, State.STOPPED));
+                            return sheet;
+                        },
+                        same -> new Papers(workplace, progress).stopWork(same, visit.language()))
+                .files();
+    }
+
+    /** A quote and the text of its visit as they stand in the records. */
+    private record Offered(Quote quote, Optional<String> visit) {}
+
     private Result quoted(Examination examined, State state) {
+        var filed = new Filing(workplace, progress)
+                .keep(
+                        records -> {
+                            var quote = quote(records, examined, state);
+                            return new Offered(
+                                    quote, records.visits().find(quote.visit()).map(StoredVisit::text));
+                        },
+                        offered -> new Papers(workplace, progress).quote(offered.quote(), offered.visit()));
+        return new Quoted(examined, filed.content().quote(), filed.files());
+    }
+
+    /** The quote that was made, when nothing has changed; else the next revision, or the first. */
+    private Quote quote(Records records, Examination examined, State state) {
         var making = new QuoteMaking(workplace.library());
         var visit = examined.visit();
-        // Made once before anything is stored: what cannot be priced leaves no trace.
-        making.quote(examined, SERIES + "-0000", 1, workplace.today());
-        var quote = workplace.store().inTransaction(workplace.by(), records -> {
-            var photos = Photos.listed(records, visit.id());
-            var former = records.quotes().rows().stream()
-                    .filter(row -> row.visit().equals(visit.id()))
-                    .findFirst();
-            if (former.isPresent()) {
-                var row = former.get();
-                var stored = records.quotes().find(row.number(), row.revision()).orElseThrow();
-                // A photograph that came after the signature changes nothing of what was signed.
-                var shown = row.signed() ? stored.photos() : photos;
-                var same = making.quote(examined, row.number(), row.revision(), row.made())
-                        .with(shown);
-                if (same.equals(stored)) {
-                    return stored;
-                }
-                refuseSigned(row.signed(), row.number());
-                var next = making.quote(examined, row.number(), row.revision() + 1, workplace.today())
-                        .with(photos);
-                records.quotes().add(next);
-                records.visits().save(stored(visit, state));
-                return next;
+        var photos = Photos.listed(records, visit.id());
+        var former = records.quotes().rows().stream()
+                .filter(row -> row.visit().equals(visit.id()))
+                .findFirst();
+        if (former.isPresent()) {
+            var row = former.get();
+            var stored = records.quotes().find(row.number(), row.revision()).orElseThrow();
+            // A photograph that came after the signature changes nothing of what was signed.
+            var shown = row.signed() ? stored.photos() : photos;
+            var same = making.quote(examined, row.number(), row.revision(), row.made())
+                    .with(shown);
+            if (same.equals(stored)) {
+                return stored;
             }
+            refuseSigned(row.signed(), row.number());
+            var next = making.quote(examined, row.number(), row.revision() + 1, workplace.today())
+                    .with(photos);
+            records.quotes().add(next);
             records.visits().save(stored(visit, state));
-            return records.quotes()
-                    .issue(
-                            records.settings().find(SERIES_SETTING).orElse(SERIES),
-                            workplace.today().getYear(),
-                            number -> making.quote(examined, Objects.requireNonNull(number), 1, workplace.today())
-                                    .with(photos));
-        });
-        return new Quoted(examined, quote, new Papers(workplace).quote(quote));
+            return next;
+        }
+        records.visits().save(stored(visit, state));
+        return records.quotes()
+                .issue(
+                        records.settings().find(SERIES_SETTING).orElse(SERIES),
+                        workplace.today().getYear(),
+                        number -> making.quote(examined, Objects.requireNonNull(number), 1, workplace.today())
+                                .with(photos));
     }
 
     private static void refuseSigned(boolean signed, String number) {
@@ -109,10 +139,6 @@ public final class Offer {
             throw Refusal.notAllowed(
                     "changing quote " + number, "signed already", "a change order signed by the customer");
         }
-    }
-
-    private void keep(VisitRecord visit, State state) {
-        workplace.store().change(workplace.by(), records -> records.visits().save(stored(visit, state)));
     }
 
     private static StoredVisit stored(VisitRecord visit, State state) {

@@ -26,9 +26,16 @@ public final class PaperReturn {
     private static final int BRIEF = 12;
 
     private final Workplace workplace;
+    private final Progress progress;
 
     public PaperReturn(Workplace workplace) {
+        this(workplace, Progress.UNWATCHED);
+    }
+
+    /** As it is watched: ended before all papers are made, it keeps nothing. */
+    public PaperReturn(Workplace workplace, Progress progress) {
         this.workplace = workplace;
+        this.progress = progress;
     }
 
     /** What a returned paper led to. */
@@ -157,6 +164,7 @@ public final class PaperReturn {
         var name = quote.number() + "-r" + quote.revision() + "-returned-" + digest.substring(0, BRIEF) + ".pdf";
         var file = new Attachment(quote.visit(), name, bytes);
         if (said.choice().isEmpty()) {
+            progress.look();
             workplace.store().change(workplace.by(), records -> {
                 records.attachments().add(file);
                 records.audit().note("paper returned, none of the choices taken", quote.number());
@@ -164,7 +172,7 @@ public final class PaperReturn {
             return new NoneTaken(quote.number(), said.name(), said.dated(), name);
         }
         var act = act(quote, said, new OnPaper(said.dated(), workplace.today(), name, digest));
-        return new Ordered(new Agreeing(workplace)
+        return new Ordered(new Agreeing(workplace, progress)
                 .sign(
                         quote.number(),
                         said.choice().get(),

@@ -64,9 +64,16 @@ public final class Photos {
      * Refused: no picture, more than 15 MiB, an unknown visit.
      */
     public Photo add(String visit, Path file) {
+        return add(visit, file, Progress.UNWATCHED);
+    }
+
+    /** As {@link #add(String, Path)}; ended before it is stored, nothing is taken in. */
+    public Photo add(String visit, Path file, Progress progress) {
+        progress.look();
         var name = String.valueOf(file.getFileName());
         var picture = ReducedPhoto.of(name, bytes(name, file));
         var digest = AwayPaper.digest(picture);
+        progress.look();
         return workplace.store().inTransaction(workplace.by(), records -> {
             if (records.visits().find(visit).isEmpty()
                     && records.visits().draft(visit).isEmpty()) {

@@ -73,11 +73,16 @@ final class PipeWork {
      * @param raised delivery pressure that the gas supplier has agreed to; without it none is weighed
      */
     static PlanChoices choices(Layout layout, Library library, Jurisdiction place, Optional<Pressure> raised) {
+        return choices(layout, library, place, raised, Progress.UNWATCHED);
+    }
+
+    static PlanChoices choices(
+            Layout layout, Library library, Jurisdiction place, Optional<Pressure> raised, Progress progress) {
         var rules = PlaceLimits.applied(PlanRules.cautious(layout), place);
         return LeastCostPlan.find(
                 library.tables(),
                 layout,
-                new PipeCosts(library.shop(), place, library.tables(), layout),
+                new WatchedPrices(new PipeCosts(library.shop(), place, library.tables(), layout), progress),
                 raised.map(rules::raising).orElse(rules));
     }
 

@@ -7,9 +7,14 @@ public interface Progress {
     Progress UNWATCHED = (done, all) -> {};
 
     /**
-     * Called now and then by the work.
+     * Called now and then by the work; -1 of -1 where nobody can say how far it is.
      *
      * @throws java.util.concurrent.CancellationException when the work shall end; then nothing of it is kept
      */
     void at(long done, long all);
+
+    /** Called by work that cannot say how far it is. */
+    default void look() {
+        at(-1, -1);
+    }
 }

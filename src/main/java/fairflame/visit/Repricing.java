@@ -17,9 +17,16 @@ import org.joda.money.Money;
  */
 public final class Repricing {
     private final Workplace workplace;
+    private final Progress progress;
 
     public Repricing(Workplace workplace) {
+        this(workplace, Progress.UNWATCHED);
+    }
+
+    /** As it is watched: ended before all papers are made, there is no new revision. */
+    public Repricing(Workplace workplace, Progress progress) {
         this.workplace = workplace;
+        this.progress = progress;
     }
 
     /**
@@ -53,7 +60,7 @@ public final class Repricing {
     /** Makes the new revision at today's prices. */
     public Quote make(String number) {
         var visit = visit(quote(number));
-        return new Offer(workplace).make(visit, List.of()).match(Offer.Quoted::quote, halted -> {
+        return new Offer(workplace, progress).make(visit, List.of()).match(Offer.Quoted::quote, halted -> {
             throw Refusal.stopWork(
                     "quote", number, "no price: " + halted.sheet().headline());
         });

@@ -14,6 +14,7 @@ import fairflame.visit.Billing;
 import fairflame.visit.CompletionFile;
 import fairflame.visit.JobActuals;
 import fairflame.visit.Permits;
+import fairflame.visit.Progress;
 import fairflame.visit.Workplace;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -77,7 +78,7 @@ class FilePicturesTest {
     private static void signed(WorkplaceScreens work) {
         var draft = Shop.demo(2);
         work.keep(draft);
-        var quote = work.offer(draft);
+        var quote = work.offer(draft, Progress.UNWATCHED);
         var promises = work.promises(quote, "larger-line", "en");
         work.sign(
                 quote,
@@ -87,7 +88,8 @@ class FilePicturesTest {
                         "owner",
                         promises,
                         List.of(List.of(10, 20, 300, 40, 500, 60)),
-                        "Ines Calloway"));
+                        "Ines Calloway"),
+                Progress.UNWATCHED);
     }
 
     private void walk(WorkplaceScreens work, Workplace workplace, Look look, Scene scene, String name) {

@@ -46,7 +46,7 @@ final class Hand implements AutoCloseable {
         var built = Toolkit.on(() -> {
             var look = new Look();
             look.theme().set(theme);
-            var shell = new Shell(model, look, begin);
+            var shell = new Shell(model, look, begin::accept);
             var fresh = new Scene(shell, width, height);
             look.dress(fresh);
             shell.keys(fresh);
@@ -140,13 +140,20 @@ final class Hand implements AutoCloseable {
         });
     }
 
-    /** Presses with the mouse where the node is drawn. */
+    /** Presses with the mouse where the node is drawn, and waits for what comes of it. */
     Hand press(String id) {
+        begin(id);
+        Toolkit.settle();
+        return this;
+    }
+
+    /** Presses with the mouse and waits for nothing: long work goes on. */
+    Hand begin(String id) {
         var node = find(id);
         reveal(node);
         robot.clickOn(node, MouseButton.PRIMARY);
         touches++;
-        Toolkit.settle();
+        Toolkit.drawn();
         return this;
     }
 
@@ -165,6 +172,13 @@ final class Hand implements AutoCloseable {
             }
         });
         Toolkit.settle();
+        return this;
+    }
+
+    /** Strikes a key and waits for nothing: long work goes on. */
+    Hand strike(javafx.scene.input.KeyCode code) {
+        robot.push(code);
+        Toolkit.drawn();
         return this;
     }
 
@@ -200,6 +214,11 @@ final class Hand implements AutoCloseable {
     /** Takes a picture and looks the scene over; fails on anything cut, covered, too small or too faint. */
     Hand look(String what) {
         Toolkit.settle();
+        return glance(what);
+    }
+
+    /** As {@link #look}, while long work goes on. */
+    Hand glance(String what) {
         var faults = Toolkit.on(() -> {
             var found = SceneCheck.faults(scene);
             Shots.take(scene, what + "-" + name);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fairflame.screen.bench.BenchModel;
 import fairflame.screen.bench.Draft;
+import fairflame.screen.kit.AtOnce;
 import fairflame.screen.line.LineModel;
 import fairflame.screen.line.LinePlaces;
 import fairflame.visit.Workplace;
@@ -29,7 +30,7 @@ class LineModelTest {
         workplace = Shop.in(folder);
         work = new WorkplaceScreens(workplace, true);
         bench = new BenchModel(work, Shop.demo(2));
-        line = new LineModel(bench, work.line());
+        line = new LineModel(bench, work.line(), new AtOnce());
     }
 
     @AfterEach
@@ -104,7 +105,7 @@ class LineModelTest {
     @Test
     void noTwoEndsOfALargeLineStandInOnePlace() {
         var draft = LargeLine.on(Shop.demo(2), 50);
-        var layout = new LineModel(new BenchModel(work, draft), work.line())
+        var layout = new LineModel(new BenchModel(work, draft), work.line(), new AtOnce())
                 .now()
                 .get()
                 .orElseThrow()

@@ -11,6 +11,7 @@ import fairflame.visit.JobHours;
 import fairflame.visit.Ledger;
 import fairflame.visit.Library;
 import fairflame.visit.Ordering;
+import fairflame.visit.Progress;
 import fairflame.visit.Sources;
 import fairflame.visit.Workplace;
 import java.io.IOException;
@@ -64,7 +65,7 @@ final class OfficeFolder {
         try (var workplace = at(folder, "2026-06-05")) {
             new Handoff(workplace).name("office", "QA");
             var other = Shop.demo(3).with("customer.phone", "555-0199").with("readings.note", "told on the phone");
-            new WorkplaceScreens(workplace, false).offer(other);
+            new WorkplaceScreens(workplace, false).offer(other, Progress.UNWATCHED);
             photo(folder, workplace, (byte) 9);
             new Handoff(workplace).take(packet);
             for (int i = 1; i <= JOBS; i++) {
@@ -101,7 +102,7 @@ final class OfficeFolder {
                 .with("id", "V-2026-07" + String.format("%02d", number))
                 .with("date", "2026-06-05")
                 .with("customer.name", "Customer " + (char) ('A' + number) + " of Larkwell");
-        var quote = work.offer(draft);
+        var quote = work.offer(draft, Progress.UNWATCHED);
         if (number == JOBS) {
             return; // one stays unsigned
         }
@@ -122,6 +123,7 @@ final class OfficeFolder {
                 quote,
                 choice,
                 new HandoverWork.Act(
-                        quote.customer().name(), "owner", work.promises(quote, choice, "en"), STROKE, "Ines Calloway"));
+                        quote.customer().name(), "owner", work.promises(quote, choice, "en"), STROKE, "Ines Calloway"),
+                Progress.UNWATCHED);
     }
 }

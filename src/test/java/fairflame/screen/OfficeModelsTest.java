@@ -2,26 +2,23 @@ package fairflame.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fairflame.Refusal;
 import fairflame.invoice.account.Ageing;
 import fairflame.invoice.permit.Due;
+import fairflame.screen.kit.AtOnce;
+import fairflame.screen.kit.LongWork;
 import fairflame.screen.office.BooksModel;
 import fairflame.screen.office.DueModel;
 import fairflame.screen.office.FiguresModel;
-import fairflame.screen.office.LongWork;
 import fairflame.screen.office.MoneyModel;
 import fairflame.screen.office.OrdersModel;
 import fairflame.screen.office.PacketsModel;
 import fairflame.screen.office.SpanModel;
-import fairflame.visit.Progress;
 import fairflame.visit.Workplace;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.function.Function;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -42,20 +39,7 @@ class OfficeModelsTest {
     private Workplace workplace;
     private OfficeDoor work;
 
-    /** Runs the work at once. */
-    private static final LongWork AT_ONCE = new LongWork() {
-        @Override
-        public <T> void run(String key, Function<Progress, T> job, Consumer<T> done, Consumer<String> refused) {
-            T result;
-            try {
-                result = job.apply(Progress.UNWATCHED);
-            } catch (Refusal refusal) {
-                refused.accept(refusal.getMessage());
-                return;
-            }
-            done.accept(result);
-        }
-    };
+    private static final LongWork AT_ONCE = new AtOnce();
 
     @BeforeAll
     static void anOfficeAtWork() throws IOException {

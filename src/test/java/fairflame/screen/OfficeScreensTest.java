@@ -2,12 +2,13 @@ package fairflame.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairflame.screen.kit.BesideWindow;
 import fairflame.screen.kit.Veil;
 import fairflame.screen.look.Look;
 import fairflame.screen.look.Theme;
 import fairflame.screen.look.Words;
-import fairflame.screen.office.BesideWindow;
 import fairflame.screen.office.OfficePage;
+import fairflame.visit.Progress;
 import fairflame.visit.Workplace;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -69,7 +70,7 @@ class OfficeScreensTest {
         OfficeFolder.packet(truck);
         try (var workplace = OfficeFolder.at(truck, "2026-06-21")) {
             new WorkplaceScreens(workplace, false)
-                    .offer(Shop.demo(1).with("id", "V-2026-0699").with("date", "2026-06-19"));
+                    .offer(Shop.demo(1).with("id", "V-2026-0699").with("date", "2026-06-19"), Progress.UNWATCHED);
             return new OfficeDoor(workplace).export();
         }
     }
@@ -245,7 +246,7 @@ class OfficeScreensTest {
                                 }
                             },
                             done -> told.set("done"),
-                            told::set);
+                            ended -> told.set(ended.words()));
             return fresh;
         });
         var cancel = await(() -> (Button) scene.getRoot().lookup("#busy-cancel"));
@@ -262,7 +263,7 @@ class OfficeScreensTest {
             if (found != null) {
                 return found;
             }
-            Toolkit.settle();
+            Toolkit.drawn();
         }
         throw new AssertionError("it never came");
     }

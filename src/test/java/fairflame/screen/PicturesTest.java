@@ -107,6 +107,7 @@ class PicturesTest {
         ((Button) scene.lookup("#why-close")).fire();
         showPaper(scene);
         ((Button) scene.lookup("#hand-over")).fire();
+        Toolkit.awaitWorkHere();
         see(scene, frame, "handover");
         scene.getRoot().lookupAll(".choice").stream().findFirst().ifPresent(PicturesTest::enter);
         see(scene, frame, "handover-chosen");
@@ -118,6 +119,7 @@ class PicturesTest {
         model.place().set(Place.BENCH);
         showPaper(scene);
         ((Button) scene.lookup("#hand-over")).fire();
+        Toolkit.awaitWorkHere();
         see(scene, frame, "handover-line");
         work.keep(LargeLine.on(Shop.demo(2), 50).with("id", "V-2026-0650"));
         model.open("V-2026-0650");

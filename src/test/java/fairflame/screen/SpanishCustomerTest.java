@@ -6,15 +6,18 @@ import fairflame.diagnosis.Finding;
 import fairflame.screen.bench.DraftOfVisit;
 import fairflame.screen.bench.Drafting;
 import fairflame.screen.handover.HandoverModel;
+import fairflame.screen.kit.AtOnce;
 import fairflame.screen.look.Words;
 import fairflame.store.Folder;
 import fairflame.visit.Library;
+import fairflame.visit.Progress;
 import fairflame.visit.Sources;
 import fairflame.visit.Workplace;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -43,8 +46,9 @@ class SpanishCustomerTest {
     void theCustomersPagePromisesInSpanishWhateverTheWindowSpeaks() {
         try (var workplace = open()) {
             var screens = new WorkplaceScreens(workplace, true);
-            var quote = screens.offer(DraftOfVisit.read(visit()).with("customer.language", "es"));
-            var page = new HandoverModel(screens, quote, "Ines Calloway", quote.language());
+            var quote = screens.offer(DraftOfVisit.read(visit()).with("customer.language", "es"), Progress.UNWATCHED);
+            var page = new HandoverModel(
+                    screens, new HandoverModel.Offered(quote, Optional.empty()), "Ines Calloway", new AtOnce());
             assertThat(Words.in(page.language()).language()).isEqualTo("es");
             for (var language : Words.LANGUAGES) {
                 assertThat(screens.promises(quote, "both", language))

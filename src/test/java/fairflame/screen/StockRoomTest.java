@@ -57,7 +57,7 @@ class StockRoomTest {
         var end = System.nanoTime() + 240_000_000_000L;
         while (!held.getAsBoolean()) {
             assertThat(System.nanoTime()).as("waited four minutes").isLessThan(end);
-            Toolkit.settle();
+            Toolkit.drawn();
         }
     }
 
@@ -186,9 +186,9 @@ class StockRoomTest {
         try (var other = DriverManager.getConnection(address);
                 var statement = other.createStatement()) {
             statement.execute("BEGIN IMMEDIATE");
-            hand.press("list-take");
+            hand.begin("list-take");
             until(() -> hand.has("busy-cancel"));
-            hand.look("stock-import-busy").press("busy-cancel");
+            hand.glance("stock-import-busy").begin("busy-cancel");
             statement.execute("ROLLBACK");
         }
         until(() -> !hand.has("busy-cancel"));

@@ -63,10 +63,18 @@ public final class Toolkit {
         });
     }
 
-    /** Waits until no work runs beside the window, and until what it did is told. */
+    /** Waits until no work runs beside the window, and until what it did is told; that may begin other work. */
     public static void awaitWork() {
-        for (var thread : Thread.getAllStackTraces().keySet()) {
-            if (thread.getName().equals("fairflame-work")) {
+        while (true) {
+            run(() -> {});
+            var working = Thread.getAllStackTraces().keySet().stream()
+                    .filter(thread -> thread.getName().equals("fairflame-work"))
+                    .toList();
+            if (working.isEmpty()) {
+                run(() -> {});
+                return;
+            }
+            for (var thread : working) {
                 try {
                     thread.join(PATIENCE_SECONDS * 1000L);
                 } catch (InterruptedException e) {
@@ -74,12 +82,27 @@ public final class Toolkit {
                 }
             }
         }
-        run(() -> {});
-        run(() -> {});
     }
 
-    /** Waits until the window thread has drawn what was asked of it. */
+    /** As {@link #awaitWork}, on the window's thread, which goes on meanwhile. */
+    public static void awaitWorkHere() {
+        var waiting = new Object();
+        new Thread(() -> {
+                    awaitWork();
+                    Platform.runLater(() -> Platform.exitNestedEventLoop(waiting, waiting));
+                })
+                .start();
+        Platform.enterNestedEventLoop(waiting);
+    }
+
+    /** Waits until no work runs and the window thread has drawn what was asked of it. */
     public static void settle() {
+        awaitWork();
+        drawn();
+    }
+
+    /** Waits until the window thread has drawn what was asked of it, whatever runs beside it. */
+    public static void drawn() {
         for (int i = 0; i < 3; i++) {
             var pulse = new CountDownLatch(1);
             Platform.runLater(() -> {

@@ -2,6 +2,9 @@ package fairflame.screen.away;
 
 import fairflame.Refusal;
 import fairflame.agreement.SignedRevision;
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
+import fairflame.screen.kit.OneAtATime;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -11,11 +14,12 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 
-/** One quote's paper for a customer who is away, without a window. What takes long is handed out as an act. */
+/** One quote's paper for a customer who is away, without a window. */
 public final class AwayModel {
     private final AwayWork work;
     private final String quote;
     private final String language;
+    private final LongWork runner;
     private final Consumer<SignedRevision> signed;
     private final StringProperty file = new SimpleStringProperty("");
     private final StringProperty refusal = new SimpleStringProperty("");
@@ -24,8 +28,9 @@ public final class AwayModel {
             new ReadOnlyObjectWrapper<>(Optional.empty());
 
     /** The paper of a quote; {@code signed} is told when a returned one was sealed. */
-    public AwayModel(AwayWork work, String quote, String language, Consumer<SignedRevision> signed) {
+    public AwayModel(AwayWork work, String quote, String language, LongWork runner, Consumer<SignedRevision> signed) {
         this.work = work;
+        this.runner = new OneAtATime(runner);
         this.quote = quote;
         this.language = language;
         this.signed = signed;
@@ -55,43 +60,40 @@ public final class AwayModel {
         return answer.getReadOnlyProperty();
     }
 
-    /** Writes the paper; may run beside the window. */
-    public AwayWork.Sent write() {
-        return work.write(quote, language);
+    /** Writes the paper. */
+    public void write() {
+        runner.run(
+                "away",
+                progress -> work.write(quote, language, progress),
+                done -> {
+                    refusal.set("");
+                    sent.set(Optional.of(done));
+                },
+                Ended.in(refusal));
     }
 
-    /** Reads the returned file; may run beside the window. */
-    public AwayWork.Answer read() {
+    /** Reads the returned file. */
+    public void read() {
         var typed = file.get().strip();
+        runner.run(
+                "returned",
+                progress -> work.read(quote, path(typed), progress),
+                done -> {
+                    refusal.set("");
+                    answer.set(Optional.of(done));
+                    done.signed().ifPresent(signed);
+                },
+                Ended.in(refusal));
+    }
+
+    private static Path path(String typed) {
         if (typed.isEmpty()) {
             throw Refusal.missing("returned paper", "the file that the customer sent back");
         }
         try {
-            return work.read(quote, Path.of(typed));
+            return Path.of(typed);
         } catch (InvalidPathException e) {
             throw Refusal.malformed("returned paper", typed, "the path of a file");
-        }
-    }
-
-    /** Takes over what {@link #write} gave; on the window's thread. */
-    public void wrote(AwayWork.Sent done) {
-        refusal.set("");
-        sent.set(Optional.of(done));
-    }
-
-    /** Takes over what {@link #read} gave; on the window's thread. */
-    public void wasRead(AwayWork.Answer done) {
-        refusal.set("");
-        answer.set(Optional.of(done));
-        done.signed().ifPresent(signed);
-    }
-
-    /** Takes over that an act failed; what is no refusal is a fault of the program and thrown on. */
-    public void failed(Throwable thrown) {
-        if (thrown instanceof Refusal refused) {
-            refusal.set(refused.getMessage());
-        } else {
-            throw new IllegalStateException(thrown);
         }
     }
 }

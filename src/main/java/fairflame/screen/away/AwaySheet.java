@@ -1,15 +1,12 @@
 package fairflame.screen.away;
 
-import fairflame.screen.kit.Busy;
 import fairflame.screen.kit.Dropped;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Veil;
 import fairflame.screen.look.Words;
 import java.util.concurrent.Callable;
-import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
-import javafx.concurrent.Task;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -24,12 +21,10 @@ public final class AwaySheet extends StackPane {
 
     private final AwayModel model;
     private final Words words;
-    private final Busy busy;
 
     public AwaySheet(AwayModel model, Words words, Veil veil) {
         this.model = model;
         this.words = words;
-        this.busy = new Busy(veil, words);
         getStyleClass().add("sheet");
         setPadding(new Insets(24));
         var file = new Slip("away-file", words.say("away.file"), model.file(), model.refusal());
@@ -37,7 +32,7 @@ public final class AwaySheet extends StackPane {
                 14,
                 Texts.words(words.say("away.title", model.quote()), "large", "strong"),
                 Texts.words(words.say("away.what")),
-                key("away-write", "away.write", this::write, "act"),
+                key("away-write", "away.write", model::write, "act"),
                 sent(),
                 Texts.rule("rule"),
                 Texts.words(words.say("away.back"), "strong"),
@@ -47,7 +42,7 @@ public final class AwaySheet extends StackPane {
                         Texts.GAP,
                         Texts.GAP,
                         key("away-choose", "away.choose", this::choose),
-                        key("away-read", "away.read", this::read)),
+                        key("away-read", "away.read", model::read)),
                 answer());
         content.setPadding(new Insets(2, 12, 2, 2));
         var scroll = Texts.scrolling(content);
@@ -96,27 +91,6 @@ public final class AwaySheet extends StackPane {
         label.managedProperty().bind(label.textProperty().isNotEmpty());
         label.visibleProperty().bind(label.managedProperty());
         return label;
-    }
-
-    private void write() {
-        run("away.writing", model::write, model::wrote);
-    }
-
-    private void read() {
-        run("away.reading", model::read, model::wasRead);
-    }
-
-    private <T> void run(String title, Callable<T> act, Consumer<T> done) {
-        busy.run(
-                words.say(title),
-                new Task<T>() {
-                    @Override
-                    protected T call() throws Exception {
-                        return act.call();
-                    }
-                },
-                done,
-                model::failed);
     }
 
     private void choose() {

@@ -2,6 +2,7 @@ package fairflame.screen.bench;
 
 import fairflame.diagnosis.Finding;
 import fairflame.quote.Basis;
+import fairflame.screen.kit.BesideWindow;
 import fairflame.screen.kit.Leaves;
 import fairflame.screen.kit.Press;
 import fairflame.screen.kit.Texts;
@@ -111,7 +112,7 @@ public final class BenchView extends StackPane {
                                     case Steps.LEADS -> new LeadsCard(model, words, cardTies);
                                     case Steps.MORE -> new MoreCard(model, words);
                                     case Steps.PRICE -> new PriceCard(model, words);
-                                    case Steps.PHOTOS -> new PhotoCard(photos(), words, veil, cardTies);
+                                    case Steps.PHOTOS -> new PhotoCard(photos(), words, cardTies);
                                     case Steps.TERMS -> new TermsCard(model, words);
                                     case Steps.DECIDE -> new DecideCard(model, words);
                                     case Steps.FINDING -> new FindingCard(model, words, cardTies, this::why);
@@ -134,7 +135,7 @@ public final class BenchView extends StackPane {
                 abouts.add(new PhotoModel.About(gate.id(), gate.title()));
             }
         }
-        return new PhotoModel(model.work().photos(), model.draft().get("id"), abouts);
+        return new PhotoModel(model.work().photos(), model.draft().get("id"), abouts, new BesideWindow(veil, words));
     }
 
     private ReadingCard reading(String id) {

@@ -86,11 +86,15 @@ public final class BillModel {
     }
 
     /** Bills all that is left as complete work. */
-    public boolean invoice() {
-        return file.act(
-                whole,
-                "file.said.invoiced",
-                () -> file.work().invoice(file.quote(), completion(), whole.day("bill-day")));
+    public void invoice() {
+        file.written(whole, "file.said.invoiced", () -> {
+            var done = completion();
+            var day = whole.day("bill-day");
+            return progress -> {
+                file.work().invoice(file.quote(), done, day, progress);
+                return "";
+            };
+        });
     }
 
     /** What the register does not know; the rest it adds. */
@@ -123,8 +127,8 @@ public final class BillModel {
     }
 
     /** Bills what was typed of each line. */
-    public boolean billPart() {
-        return file.act(part, "file.said.part", () -> {
+    public void billPart() {
+        file.written(part, "file.said.part", () -> {
             var done = new TreeMap<String, BigDecimal>();
             for (var line : open()) {
                 if (!part.isBlank(part(line)) && part.number(part(line)).signum() > 0) {
@@ -134,7 +138,11 @@ public final class BillModel {
             if (done.isEmpty()) {
                 throw Refusal.missing("work to bill", "a quantity of at least one line");
             }
-            file.work().part(file.quote(), done, part.day("part-day"));
+            var day = part.day("part-day");
+            return progress -> {
+                file.work().part(file.quote(), done, day, progress);
+                return "";
+            };
         });
     }
 }

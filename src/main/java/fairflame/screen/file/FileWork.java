@@ -8,6 +8,7 @@ import fairflame.invoice.Invoice;
 import fairflame.invoice.actual.ActualEntry;
 import fairflame.invoice.permit.GasWork;
 import fairflame.invoice.permit.PermitStep;
+import fairflame.visit.Progress;
 import fairflame.visit.Repricing;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -16,7 +17,10 @@ import java.util.List;
 import java.util.Map;
 import org.joda.money.Money;
 
-/** What the file of one visit asks of the use cases. Every act may be refused; then nothing is done. */
+/**
+ * What the file of one visit asks of the use cases. Every act may be refused; then nothing is done. What makes papers is
+ * told who looks on, and does nothing either when it is ended.
+ */
 public interface FileWork {
     LocalDate today();
 
@@ -34,18 +38,18 @@ public interface FileWork {
     void book(String quote, LocalDate day, String crew);
 
     /** Takes a deposit; name of the receipt's file. */
-    String deposit(String quote, Received received);
+    String deposit(String quote, Received received, Progress progress);
 
     /** Bills everything that is not billed yet, as complete work. */
-    void invoice(String quote, Completion completion, LocalDate supplied);
+    void invoice(String quote, Completion completion, LocalDate supplied, Progress progress);
 
-    void part(String quote, Map<String, BigDecimal> done, LocalDate supplied);
+    void part(String quote, Map<String, BigDecimal> done, LocalDate supplied, Progress progress);
 
     /** Takes a payment on an invoice; name of the receipt's file. */
-    String pay(String invoice, Received received);
+    String pay(String invoice, Received received, Progress progress);
 
     /** Takes an invoice back; everything that is left of it for no quantities. */
-    void credit(String invoice, Map<String, BigDecimal> back, String reason);
+    void credit(String invoice, Map<String, BigDecimal> back, String reason, Progress progress);
 
     void refund(String quote, Received paidBack, String reason);
 
@@ -62,13 +66,13 @@ public interface FileWork {
     List<Repricing.Difference> differences(String quote);
 
     /** Makes a new revision at today's prices. */
-    void reprice(String quote);
+    void reprice(String quote, Progress progress);
 
     /** Writes an invoice or credit note as paper and gives its place. */
-    Path paper(Invoice invoice);
+    Path paper(Invoice invoice, Progress progress);
 
     /** Writes the signed quote as paper and gives its place. */
-    Path signedPaper(SignedRevision signed);
+    Path signedPaper(SignedRevision signed, Progress progress);
 
     /** Money that changes hands. */
     record Received(Money amount, String method, String reference) {}

@@ -2,12 +2,14 @@ package fairflame.screen.file;
 
 import fairflame.Refusal;
 import fairflame.money.Amounts;
+import fairflame.screen.kit.Ended;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -56,21 +58,38 @@ public final class Form {
 
     /** Does the act; when something is refused, nothing is done and the reason stands beside its field. */
     public boolean submit(Runnable act) {
+        return read(() -> {
+                    act.run();
+                    return true;
+                })
+                .isPresent();
+    }
+
+    /** What is typed, as an act takes it; empty, the reason beside its field, when it cannot be read. */
+    <T> Optional<T> read(Supplier<T> typed) {
         problems.values().forEach(problem -> problem.set(Problem.NONE));
         try {
-            act.run();
-            return true;
+            return Optional.of(typed.get());
         } catch (Unreadable unreadable) {
             held(unreadable.field).set(unreadable.problem);
         } catch (Refusal refusal) {
-            var field = places.entrySet().stream()
-                    .filter(place -> refusal.what().startsWith(place.getKey()))
-                    .map(Map.Entry::getValue)
-                    .findFirst();
-            held(field.orElse(WHOLE))
-                    .set(new Problem("", field.isPresent() ? refusal.allowed() : String.valueOf(refusal.getMessage())));
+            refuse(refusal);
         }
-        return false;
+        return Optional.empty();
+    }
+
+    /** Tells why an act came to nothing: beside the field that was refused, else above the key. */
+    void tell(Ended ended) {
+        ended.refusal().ifPresentOrElse(this::refuse, () -> held(WHOLE).set(new Problem("", ended.words())));
+    }
+
+    private void refuse(Refusal refusal) {
+        var field = places.entrySet().stream()
+                .filter(place -> refusal.what().startsWith(place.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst();
+        held(field.orElse(WHOLE))
+                .set(new Problem("", field.isPresent() ? refusal.allowed() : String.valueOf(refusal.getMessage())));
     }
 
     public String text(String field) {

@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 
@@ -84,22 +85,17 @@ public final class InvoiceModel {
                 .reduce(line.quantity(), BigDecimal::add);
     }
 
-    public boolean pay() {
-        return file.written(
-                payment,
-                "file.said.paid",
-                () -> file.work()
-                        .pay(
-                                invoice().number(),
-                                new Received(
-                                        payment.money("pay-amount", invoice().currency()),
-                                        method.get(),
-                                        payment.text("pay-reference"))));
+    public void pay() {
+        file.written(payment, "file.said.paid", () -> {
+            var received = new Received(
+                    payment.money("pay-amount", invoice().currency()), method.get(), payment.text("pay-reference"));
+            return progress -> file.work().pay(invoice().number(), received, progress);
+        });
     }
 
     /** Takes back what was typed of each line. */
-    public boolean creditPart() {
-        return file.act(credit, "file.said.credit", () -> {
+    public void creditPart() {
+        credit(() -> {
             var back = new TreeMap<String, BigDecimal>();
             for (var line : standing()) {
                 if (!credit.isBlank(credit(line))) {
@@ -109,16 +105,24 @@ public final class InvoiceModel {
             if (back.isEmpty()) {
                 throw fairflame.Refusal.missing("line to credit", "a quantity of at least one line");
             }
-            file.work().credit(invoice().number(), back, credit.words("credit-reason"));
+            return back;
         });
     }
 
     /** Takes back all that is left. */
-    public boolean creditAll() {
-        return file.act(
-                credit,
-                "file.said.credit",
-                () -> file.work().credit(invoice().number(), Map.of(), credit.words("credit-reason")));
+    public void creditAll() {
+        credit(Map::of);
+    }
+
+    private void credit(Supplier<Map<String, BigDecimal>> typed) {
+        file.written(credit, "file.said.credit", () -> {
+            var back = typed.get();
+            var reason = credit.words("credit-reason");
+            return progress -> {
+                file.work().credit(invoice().number(), back, reason, progress);
+                return "";
+            };
+        });
     }
 
     public boolean giveUp() {

@@ -46,17 +46,14 @@ public final class MoneyModel {
         return file.job().agreed().signed().quote().currency();
     }
 
-    public boolean takeDeposit() {
-        return file.written(
-                deposit,
-                "file.said.deposit",
-                () -> file.work()
-                        .deposit(
-                                file.quote(),
-                                new Received(
-                                        deposit.money("deposit-amount", currency()),
-                                        depositMethod.get(),
-                                        deposit.text("deposit-reference"))));
+    public void takeDeposit() {
+        file.written(deposit, "file.said.deposit", () -> {
+            var received = new Received(
+                    deposit.money("deposit-amount", currency()),
+                    depositMethod.get(),
+                    deposit.text("deposit-reference"));
+            return progress -> file.work().deposit(file.quote(), received, progress);
+        });
     }
 
     public boolean payBack() {

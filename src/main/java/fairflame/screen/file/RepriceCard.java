@@ -2,35 +2,28 @@ package fairflame.screen.file;
 
 import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Words;
+import fairflame.visit.Repricing;
+import java.util.List;
 import javafx.scene.layout.VBox;
 
 /** An unsigned quote beside what it would come to at today's prices; a new revision only when asked for. */
 public final class RepriceCard extends Card {
-    private final Form form = new Form();
+    private final VBox found = new VBox(Texts.GAP);
 
-    /** The card of an unsigned quote; {@code done} is told the key of what was done. */
-    public RepriceCard(FileWork work, String quote, Words words, java.util.function.Consumer<String> done) {
+    public RepriceCard(RepriceModel model, Words words) {
         super(words, words.say("file.reprice"));
-        add(Texts.words(words.say("file.reprice-why"), "slate"));
-        var found = new VBox(Texts.GAP);
         add(
-                whole(form),
-                keys(
-                        key("reprice-show", () -> form.submit(() -> show(work, quote, found))),
-                        key(
-                                "reprice-make",
-                                () -> {
-                                    if (form.submit(() -> work.reprice(quote))) {
-                                        done.accept("file.said.repriced");
-                                    }
-                                },
-                                "act")));
-        add(found);
+                Texts.words(words.say("file.reprice-why"), "slate"),
+                whole(model.form()),
+                keys(key("reprice-show", model::show), key("reprice-make", model::make, "act")),
+                found);
+        model.found().addListener((property, before, now) -> {
+            found.getChildren().clear();
+            now.ifPresent(this::show);
+        });
     }
 
-    private void show(FileWork work, String quote, VBox found) {
-        found.getChildren().clear();
-        var differences = work.differences(quote);
+    private void show(List<Repricing.Difference> differences) {
         if (differences.isEmpty()) {
             found.getChildren().add(Texts.words(words.say("file.reprice-same"), "moss"));
         }

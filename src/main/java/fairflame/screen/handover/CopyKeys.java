@@ -1,11 +1,8 @@
 package fairflame.screen.handover;
 
-import fairflame.screen.kit.Busy;
 import fairflame.screen.kit.Texts;
-import fairflame.screen.kit.Veil;
 import fairflame.screen.look.Words;
 import java.io.File;
-import javafx.concurrent.Task;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
@@ -15,13 +12,11 @@ import javafx.stage.DirectoryChooser;
 final class CopyKeys extends VBox {
     private final CopyModel model;
     private final Words words;
-    private final Busy busy;
 
-    CopyKeys(CopyModel model, Words words, Veil veil) {
+    CopyKeys(CopyModel model, Words words) {
         super(12);
         this.model = model;
         this.words = words;
-        this.busy = new Busy(veil, words);
         var place = Texts.words("", "slate");
         place.setId("copy-place");
         place.textProperty()
@@ -40,10 +35,10 @@ final class CopyKeys extends VBox {
                         new FlowPane(
                                 Texts.GAP,
                                 Texts.GAP,
-                                key("copy-folder", "handover.copy-folder", () -> model.paper(words)),
+                                key("copy-folder", "handover.copy-folder", model::paper),
                                 key("copy-choose", "handover.copy-choose", this::choose),
-                                key("copy-print", "handover.copy-print", this::print),
-                                key("copy-mail", "handover.copy-mail", () -> model.mail(words))),
+                                key("copy-print", "handover.copy-print", model::print),
+                                key("copy-mail", "handover.copy-mail", model::mail)),
                         place,
                         said,
                         refusal);
@@ -65,20 +60,7 @@ final class CopyKeys extends VBox {
         var chosen = chooser.showDialog(getScene().getWindow());
         if (chosen != null) {
             model.folder().set(chosen.getPath());
-            model.paper(words);
+            model.paper();
         }
-    }
-
-    private void print() {
-        busy.run(
-                words.say("handover.printing"),
-                new Task<String>() {
-                    @Override
-                    protected String call() {
-                        return model.print();
-                    }
-                },
-                printer -> model.printed(words, printer),
-                model::failed);
     }
 }

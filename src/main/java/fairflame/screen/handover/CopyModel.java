@@ -1,26 +1,33 @@
 package fairflame.screen.handover;
 
-import fairflame.Refusal;
 import fairflame.agreement.SignedRevision;
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
+import fairflame.screen.kit.OneAtATime;
 import fairflame.screen.look.Words;
+import fairflame.visit.Progress;
 import java.nio.file.Path;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 
 /** The customer's copy at once, without a window. */
 final class CopyModel {
+    private static final String COPIED = "handover.copied";
+
     private final CopyWork work;
     private final SignedRevision signed;
-    private final String language;
+    private final LongWork runner;
+    private final Words words;
     private final StringProperty folder;
     private final StringProperty said = new SimpleStringProperty("");
     private final StringProperty refusal = new SimpleStringProperty("");
 
-    CopyModel(CopyWork work, SignedRevision signed, String language) {
+    CopyModel(CopyWork work, SignedRevision signed, LongWork runner, Words words) {
         this.work = work;
         this.signed = signed;
-        this.language = language;
+        this.runner = new OneAtATime(runner);
+        this.words = words;
         this.folder = new SimpleStringProperty(work.folder().toString());
     }
 
@@ -39,42 +46,22 @@ final class CopyModel {
         return refusal;
     }
 
-    void paper(Words words) {
-        act(() -> words.say(
-                "handover.copied",
-                work.paper(signed, language, Path.of(folder.get())).toString()));
+    void paper() {
+        var to = Path.of(folder.get());
+        act("copy", COPIED, progress -> work.paper(signed, to, progress).toString());
     }
 
-    void mail(Words words) {
-        act(() -> words.say("handover.copied", work.mail(signed, language).toString()));
+    void mail() {
+        act("copy", COPIED, progress -> work.mail(signed, progress).toString());
     }
 
-    /** Prints; may run beside the window. Gives the printer's name. */
-    String print() {
-        return work.print(signed, language);
+    void print() {
+        act("print", "handover.printed", progress -> work.print(signed, progress));
     }
 
-    /** Takes over what {@link #print} gave; on the window's thread. */
-    void printed(Words words, String printer) {
-        refusal.set("");
-        said.set(words.say("handover.printed", printer));
-    }
-
-    /** Takes over that printing failed; what is no refusal is a fault of the program and thrown on. */
-    void failed(Throwable thrown) {
-        if (!(thrown instanceof Refusal refused)) {
-            throw new IllegalStateException(thrown);
-        }
+    private void act(String key, String told, Function<Progress, String> act) {
         said.set("");
-        refusal.set(refused.getMessage());
-    }
-
-    private void act(Supplier<String> act) {
-        try {
-            said.set(act.get());
-            refusal.set("");
-        } catch (Refusal refused) {
-            failed(refused);
-        }
+        refusal.set("");
+        runner.run(key, act, done -> said.set(words.say(told, done)), Ended.in(refusal));
     }
 }

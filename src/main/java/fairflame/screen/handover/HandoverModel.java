@@ -1,9 +1,12 @@
 package fairflame.screen.handover;
 
-import fairflame.Refusal;
 import fairflame.agreement.SignedRevision;
 import fairflame.quote.Choice;
 import fairflame.quote.Quote;
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
+import fairflame.screen.kit.OneAtATime;
+import fairflame.visit.LineStory;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
@@ -20,9 +23,9 @@ import javafx.collections.ObservableSet;
 /** The customer's page without a window. Nothing is chosen or agreed to before the customer does it. */
 public final class HandoverModel {
     private final HandoverWork work;
-    private final Quote quote;
+    private final Offered offered;
     private final String witness;
-    private final String language;
+    private final LongWork runner;
     private final StringProperty choice = new SimpleStringProperty("");
     private final StringProperty name = new SimpleStringProperty("");
     private final StringProperty role = new SimpleStringProperty("");
@@ -32,12 +35,20 @@ public final class HandoverModel {
     private final ReadOnlyObjectWrapper<Optional<SignedRevision>> signed =
             new ReadOnlyObjectWrapper<>(Optional.empty());
 
-    public HandoverModel(HandoverWork work, Quote quote, String witness, String language) {
+    /**
+     * What is laid before the customer.
+     *
+     * @param line the gas line before and after the suggested work; empty where the work is not on the line
+     */
+    public record Offered(Quote quote, Optional<LineStory> line) {}
+
+    /** The page of a quote; {@code runner} runs the signing with its papers. */
+    public HandoverModel(HandoverWork work, Offered offered, String witness, LongWork runner) {
         this.work = work;
-        this.quote = quote;
+        this.offered = offered;
         this.witness = witness;
-        this.language = language;
-        this.role.set(quote.customer().role());
+        this.runner = new OneAtATime(runner);
+        this.role.set(offered.quote().customer().role());
         // Another choice is another promise: what was accepted for the former one does not count.
         choice.addListener((property, before, now) -> accepted.clear());
     }
@@ -47,11 +58,21 @@ public final class HandoverModel {
     }
 
     public Quote quote() {
-        return quote;
+        return offered.quote();
+    }
+
+    /** The gas line before and after the suggested work. */
+    public Optional<LineStory> line() {
+        return offered.line();
+    }
+
+    /** Runs what makes papers. */
+    LongWork runner() {
+        return runner;
     }
 
     public String language() {
-        return language;
+        return quote().language();
     }
 
     public StringProperty choice() {
@@ -91,14 +112,15 @@ public final class HandoverModel {
     }
 
     public Optional<Choice> taken() {
-        return quote.choices().stream()
-                .filter(offered -> offered.id().equals(choice.get()))
+        return quote().choices().stream()
+                .filter(each -> each.id().equals(choice.get()))
                 .findFirst();
     }
 
     /** What has to be accepted for the choice taken; none before one is taken. */
     public List<HandoverWork.Promise> promises() {
-        return taken().map(taken -> work.promises(quote, taken.id(), language)).orElse(List.of());
+        return taken().map(taken -> work.promises(quote(), taken.id(), language()))
+                .orElse(List.of());
     }
 
     /** Key of the first thing that still has to be done before signing; empty when all is done. */
@@ -126,12 +148,13 @@ public final class HandoverModel {
         if (!next().isEmpty()) {
             return;
         }
-        try {
-            var act = new HandoverWork.Act(name.get().strip(), role.get(), promises(), strokes, witness);
-            signed.set(Optional.of(work.sign(quote, choice.get(), act)));
-            refusal.set("");
-        } catch (Refusal refused) {
-            refusal.set(refused.getMessage());
-        }
+        refusal.set("");
+        var act = new HandoverWork.Act(name.get().strip(), role.get(), promises(), strokes, witness);
+        var taken = choice.get();
+        runner.run(
+                "sign",
+                progress -> work.sign(quote(), taken, act, progress),
+                done -> signed.set(Optional.of(done)),
+                Ended.in(refusal));
     }
 }

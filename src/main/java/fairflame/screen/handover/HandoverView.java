@@ -73,7 +73,7 @@ public final class HandoverView extends StackPane {
                                     .map(gauge -> new GaugeCard(gauge, words))
                                     .toList()));
         }
-        model.work().line(quote).ifPresent(story -> page.getChildren().add(new LineBeforeAfter(story, words)));
+        model.line().ifPresent(story -> page.getChildren().add(new LineBeforeAfter(story, words)));
         if (!quote.finding().supports().isEmpty()) {
             page.getChildren()
                     .add(Texts.column(
@@ -105,7 +105,8 @@ public final class HandoverView extends StackPane {
     }
 
     private void openAway() {
-        var paper = new AwayModel(model.work().away(), model.quote().number(), model.language(), model::sealed);
+        var paper = new AwayModel(
+                model.work().away(), model.quote().number(), model.language(), model.runner(), model::sealed);
         veil.lay(new AwaySheet(paper, words, veil), AwaySheet.WIDEST);
     }
 
@@ -128,7 +129,7 @@ public final class HandoverView extends StackPane {
     /** After the signature: thanks, and a copy at once. */
     private void done(SignedRevision revision) {
         var choice = revision.taken();
-        var copies = new CopyModel(model.work().copies(), revision, model.language());
+        var copies = new CopyModel(model.work().copies(), revision, model.runner(), words);
         page.getChildren()
                 .setAll(
                         top(model.quote()),
@@ -141,7 +142,7 @@ public final class HandoverView extends StackPane {
                                         words.moment(revision.signature().at())),
                                 "large"),
                         Texts.words(words.say("handover.seal", revision.seal().brief()), "figure", "slate"),
-                        new CopyKeys(copies, words, veil));
+                        new CopyKeys(copies, words));
     }
 
     private void askPin() {

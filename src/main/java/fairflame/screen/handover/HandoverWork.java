@@ -5,6 +5,7 @@ import fairflame.quote.Quote;
 import fairflame.screen.away.AwayWork;
 import fairflame.screen.pin.PinWork;
 import fairflame.visit.LineStory;
+import fairflame.visit.Progress;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,7 +18,7 @@ public interface HandoverWork {
     Optional<LineStory> line(Quote quote);
 
     /** Seals the revision; refused when it is out of date, a promise is missing or the name is. */
-    SignedRevision sign(Quote quote, String choice, Act act);
+    SignedRevision sign(Quote quote, String choice, Act act, Progress progress);
 
     /** The part for the customer's copy. */
     CopyWork copies();

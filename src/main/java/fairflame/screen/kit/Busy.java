@@ -1,17 +1,25 @@
 package fairflame.screen.kit;
 
 import fairflame.screen.look.Words;
+import java.time.Duration;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.concurrent.Task;
 import javafx.geometry.Insets;
 import javafx.scene.control.ProgressBar;
-import javafx.util.Duration;
+import javafx.scene.layout.Region;
 
-/** Runs long work beside the window; after a second a sheet with its progress and a way to cancel appears. */
+/**
+ * Runs long work beside the window. Meanwhile the window takes no other key or press; after a second a sheet with the
+ * progress and a way to end the work appears.
+ */
 public final class Busy {
-    private static final Duration PATIENCE = Duration.seconds(1);
+    private static final double PATIENCE_MILLIS = 1000;
     private static final double WIDTH = 460;
+    private static final Set<Thread> RUNNING = ConcurrentHashMap.newKeySet();
 
     private final Veil veil;
     private final Words words;
@@ -23,17 +31,12 @@ public final class Busy {
 
     /** Runs the work and hands over its result on the window's thread; what it throws goes to {@code refused}. */
     public <T> void run(String title, Task<T> work, Consumer<T> done, Consumer<Throwable> refused) {
-        var wait = new javafx.animation.PauseTransition(PATIENCE);
-        var shown = new boolean[1];
-        wait.setOnFinished(event -> {
-            shown[0] = true;
-            veil.hold(sheet(title, work), WIDTH);
-        });
+        var sheet = sheet(title, work);
+        var wait = new PauseTransition(javafx.util.Duration.millis(PATIENCE_MILLIS));
+        wait.setOnFinished(event -> veil.hold(sheet, WIDTH));
         Runnable end = () -> {
             wait.stop();
-            if (shown[0]) {
-                veil.lift();
-            }
+            veil.answer(sheet);
         };
         work.setOnSucceeded(event -> {
             end.run();
@@ -44,13 +47,41 @@ public final class Busy {
             refused.accept(work.getException());
         });
         work.setOnCancelled(event -> end.run());
-        var thread = new Thread(work, "fairflame-work");
-        thread.setDaemon(true);
+        veil.await(sheet);
         wait.play();
+        start(work);
+    }
+
+    private static void start(Task<?> work) {
+        var thread = new Thread(
+                () -> {
+                    try {
+                        work.run();
+                    } finally {
+                        RUNNING.remove(Thread.currentThread());
+                    }
+                },
+                "fairflame-work");
+        thread.setDaemon(true);
+        RUNNING.add(thread);
         thread.start();
     }
 
-    private javafx.scene.layout.Region sheet(String title, Task<?> work) {
+    /** Waits for work that has begun, at most so long: what was begun is done before the program ends. */
+    public static void finish(Duration most) {
+        var end = System.nanoTime() + most.toNanos();
+        for (var thread : RUNNING) {
+            var left = Math.max(1, (end - System.nanoTime()) / 1_000_000);
+            try {
+                thread.join(left);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return;
+            }
+        }
+    }
+
+    private Region sheet(String title, Task<?> work) {
         var bar = new ProgressBar();
         bar.setMaxWidth(Double.MAX_VALUE);
         bar.progressProperty().bind(work.progressProperty());

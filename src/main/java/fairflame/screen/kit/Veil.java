@@ -5,14 +5,18 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import javafx.event.Event;
+import javafx.event.EventTarget;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -21,10 +25,14 @@ import javafx.scene.layout.VBox;
 public final class Veil extends StackPane {
     private final StackPane below = new StackPane();
     private final Deque<VBox> sheets = new ArrayDeque<>();
+    private final Deque<Region> awaited = new ArrayDeque<>();
 
     public Veil(Node content) {
         below.getChildren().add(content);
         getChildren().add(below);
+        addEventFilter(MouseEvent.MOUSE_PRESSED, this::heed);
+        addEventFilter(KeyEvent.ANY, this::heed);
+        addEventFilter(DragEvent.DRAG_DROPPED, this::heed);
         addEventFilter(KeyEvent.KEY_PRESSED, event -> {
             if (event.getCode() == KeyCode.ESCAPE
                     && !sheets.isEmpty()
@@ -91,7 +99,38 @@ public final class Veil extends StackPane {
         below.setDisable(!sheets.isEmpty());
     }
 
+    /** From now on nothing is heeded but what is done on this sheet, whether it is laid already or not. */
+    void await(Region sheet) {
+        awaited.push(sheet);
+    }
+
+    /** Everything is heeded again; the sheet goes. */
+    void answer(Region sheet) {
+        awaited.remove(sheet);
+        var dark = sheet.getParent();
+        if (dark instanceof VBox laid && sheets.remove(laid)) {
+            getChildren().remove(laid);
+        }
+        below.setDisable(!sheets.isEmpty());
+    }
+
+    private void heed(Event event) {
+        if (!awaited.isEmpty() && !isOn(awaited.peek(), event.getTarget())) {
+            event.consume();
+        }
+    }
+
+    private static boolean isOn(Node sheet, EventTarget target) {
+        for (var at = target instanceof Node node ? node : null; at != null; at = at.getParent()) {
+            if (at.equals(sheet)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a sheet asks for an answer, or work is waited for. */
     public boolean covered() {
-        return !sheets.isEmpty();
+        return !sheets.isEmpty() || !awaited.isEmpty();
     }
 }

@@ -4,6 +4,7 @@ import fairflame.agreement.SignedRevision;
 import fairflame.screen.file.FileCards;
 import fairflame.screen.file.FileModel;
 import fairflame.screen.file.RepriceCard;
+import fairflame.screen.file.RepriceModel;
 import fairflame.screen.file.Section;
 import fairflame.screen.kit.Chips;
 import fairflame.screen.kit.Texts;
@@ -100,7 +101,9 @@ final class FileSheet extends VBox {
                     .forEach(choice -> getChildren()
                             .add(pair(
                                     choice.title(), words.money(choice.totals().total()))));
-            getChildren().add(new RepriceCard(model.work().papers(), quote.number(), words, said -> model.done(said)));
+            var reprice =
+                    new RepriceModel(model.work().papers(), quote.number(), model.runner(), said -> model.done(said));
+            getChildren().add(new RepriceCard(reprice, words));
         });
     }
 
@@ -115,7 +118,7 @@ final class FileSheet extends VBox {
                         words.moment(signed.signature().at()),
                         signed.seal().brief())));
         var cards = new FileCards(
-                new FileModel(model.work().papers(), job, said -> model.done(said)),
+                new FileModel(model.work().papers(), job, model.runner(), said -> model.done(said)),
                 words,
                 file.leadsPlaced(),
                 model::print);

@@ -1,16 +1,19 @@
 package fairflame.screen.ledger;
 
-import fairflame.Refusal;
 import fairflame.agreement.SignedRevision;
 import fairflame.invoice.Invoice;
 import fairflame.screen.file.Section;
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
+import fairflame.screen.kit.OneAtATime;
 import fairflame.visit.NextStep;
+import fairflame.visit.Progress;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -25,6 +28,7 @@ public final class LedgerModel {
     static final String PROVED = "proved";
 
     private final LedgerWork work;
+    private final LongWork runner;
     private final StringProperty search = new SimpleStringProperty("");
     private final StringProperty visit = new SimpleStringProperty("");
     private final StringProperty refusal = new SimpleStringProperty("");
@@ -34,8 +38,10 @@ public final class LedgerModel {
             new ReadOnlyObjectWrapper<>(Map.of());
     private final ReadOnlyObjectWrapper<Optional<LedgerWork.File>> file = new ReadOnlyObjectWrapper<>(Optional.empty());
 
-    public LedgerModel(LedgerWork work) {
+    /** The ledger; {@code runner} runs what makes papers. */
+    public LedgerModel(LedgerWork work, LongWork runner) {
         this.work = work;
+        this.runner = new OneAtATime(runner);
         search.addListener((property, before, now) -> list());
         visit.addListener((property, before, now) -> {
             section.set(null);
@@ -46,6 +52,11 @@ public final class LedgerModel {
 
     public LedgerWork work() {
         return work;
+    }
+
+    /** Runs what makes papers. */
+    public LongWork runner() {
+        return runner;
     }
 
     public StringProperty search() {
@@ -134,34 +145,32 @@ public final class LedgerModel {
 
     /** Writes an invoice or credit note as paper. */
     public void print(Invoice invoice) {
-        written(() -> work.papers().paper(invoice));
+        written(progress -> work.papers().paper(invoice, progress));
     }
 
     /** Writes the signed quote as paper. */
     public void paper(SignedRevision signed) {
-        written(() -> work.papers().signedPaper(signed));
+        written(progress -> work.papers().signedPaper(signed, progress));
     }
 
-    private void written(Supplier<Path> paper) {
-        try {
-            refusal.set("");
-            said.set("ledger.written\t" + paper.get());
-        } catch (Refusal refused) {
-            said.set("");
-            refusal.set(refused.getMessage());
-        }
+    private void written(Function<Progress, Path> paper) {
+        said.set("");
+        refusal.set("");
+        runner.run("papers", paper, place -> said.set("ledger.written\t" + place), Ended.in(refusal));
     }
 
     /** Proves the seal of the open visit's signed quote. */
     public void verify() {
         var signed = file.get().flatMap(LedgerWork.File::signed).orElseThrow();
-        var differences = work.verify(signed.quote().number());
-        if (differences.isEmpty()) {
-            refusal.set("");
-            said.set(PROVED);
-        } else {
-            said.set("");
-            refusal.set(String.join(" ", differences));
-        }
+        said.set("");
+        refusal.set("");
+        runner.run(
+                "proof",
+                progress -> String.join(" ", work.verify(signed.quote().number())),
+                differences -> {
+                    said.set(differences.isEmpty() ? PROVED : "");
+                    refusal.set(differences);
+                },
+                Ended.in(refusal));
     }
 }

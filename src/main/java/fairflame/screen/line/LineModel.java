@@ -11,6 +11,9 @@ import fairflame.quantity.Unit;
 import fairflame.screen.bench.BenchModel;
 import fairflame.screen.bench.Draft;
 import fairflame.screen.bench.Judged;
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
+import fairflame.screen.kit.OneAtATime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +37,7 @@ public final class LineModel {
     private static final Pattern MEASURE = Pattern.compile("\\s*([+-]?[\\d.,]+)\\s*(\\S.*)?");
     private final BenchModel bench;
     private final LineWork work;
+    private final LongWork runner;
     private final StringProperty chosen = new SimpleStringProperty("");
     private final StringProperty refusal = new SimpleStringProperty("");
     private final StringProperty shown = new SimpleStringProperty("");
@@ -46,9 +50,11 @@ public final class LineModel {
     /** A line with its sizes and pressures. */
     public record Drawn(Layout layout, Sizing sizing, PressureProfile firing) {}
 
-    public LineModel(BenchModel bench, LineWork work) {
+    /** The line of a visit; {@code runner} runs the search for ways. */
+    public LineModel(BenchModel bench, LineWork work, LongWork runner) {
         this.bench = bench;
         this.work = work;
+        this.runner = new OneAtATime(runner);
         this.drafted = (property, before, after) -> {
             if (!before.get(LAYOUT).equals(after.get(LAYOUT))) {
                 draw();
@@ -270,14 +276,20 @@ public final class LineModel {
 
     /** Asks for priced ways to make the line enough. */
     public void plan() {
-        try {
-            if (bench.judged().get().filter(Judged::danger).isPresent()) {
-                throw Refusal.stopWork("prices of a gas line", bench.draft().get("id"), "a stop-work sheet");
-            }
-            ways.set(work.ways(bench.draft()));
-            refusal.set(ways.get().isEmpty() ? "" : refusal.get());
-        } catch (Refusal refused) {
-            refusal.set(refused.getMessage());
-        }
+        var draft = bench.draft();
+        var danger = bench.judged().get().filter(Judged::danger).isPresent();
+        runner.run(
+                "ways",
+                progress -> {
+                    if (danger) {
+                        throw Refusal.stopWork("prices of a gas line", draft.get("id"), "a stop-work sheet");
+                    }
+                    return work.ways(draft, progress);
+                },
+                found -> {
+                    ways.set(found);
+                    refusal.set(found.isEmpty() ? "" : refusal.get());
+                },
+                Ended.in(refusal));
     }
 }

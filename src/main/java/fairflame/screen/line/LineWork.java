@@ -3,6 +3,7 @@ package fairflame.screen.line;
 import fairflame.gas.GasTables;
 import fairflame.gas.Layout;
 import fairflame.screen.bench.Draft;
+import fairflame.visit.Progress;
 import java.util.List;
 import org.joda.money.Money;
 
@@ -12,7 +13,7 @@ public interface LineWork {
     GasTables tables();
 
     /** Priced ways to make the line of a draft enough, cheapest first; none when it is enough or cannot be planned. */
-    List<Way> ways(Draft draft);
+    List<Way> ways(Draft draft, Progress progress);
 
     /**
      * One priced way.

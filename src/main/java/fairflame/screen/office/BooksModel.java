@@ -1,5 +1,7 @@
 package fairflame.screen.office;
 
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
 import fairflame.visit.Progress;
 import java.nio.file.Path;
 import java.util.List;
@@ -96,9 +98,9 @@ public final class BooksModel {
         return copyFolder;
     }
 
-    private void run(String act, Function<Progress, Said> doing, Consumer<String> refused) {
+    private void run(String act, Function<Progress, Said> doing, Consumer<Ended> ended) {
         said.set(new Said("", "", 0));
-        runner.run(act, doing, said::set, refused);
+        runner.run(act, doing, said::set, ended);
     }
 
     /** Writes the journal of the typed days. */
@@ -110,7 +112,7 @@ public final class BooksModel {
                             var journal = work.journal(days);
                             return new Said("journal", journal.file().toString(), journal.entries());
                         },
-                        span.to().refusal()::set));
+                        Ended.in(span.to().refusal())));
     }
 
     /** Writes the invoice as UBL. */
@@ -119,7 +121,7 @@ public final class BooksModel {
                 .ifPresent(number -> run(
                         "ubl",
                         progress -> new Said("ubl", work.electronic(number).toString(), 1),
-                        invoice.refusal()::set));
+                        Ended.in(invoice.refusal())));
     }
 
     /** Writes everything as data lines. */
@@ -128,7 +130,7 @@ public final class BooksModel {
                 .ifPresent(file -> run(
                         "export",
                         progress -> new Said("export", file.toString(), work.exportAll(file, progress)),
-                        export.refusal()::set));
+                        Ended.in(export.refusal())));
     }
 
     /** Reads data lines into a folder without a database. */
@@ -153,7 +155,7 @@ public final class BooksModel {
                             work.backup(file, progress);
                             return new Said("backup", file.toString(), 1);
                         },
-                        backup.refusal()::set));
+                        Ended.in(backup.refusal())));
     }
 
     /** Puts a backup into a folder whose database is gone. */
@@ -172,7 +174,8 @@ public final class BooksModel {
     }
 
     /** A refusal that names the file stands beside the file, any other beside the folder. */
-    private static Consumer<String> refusal(Path file, Typed from, Typed to) {
-        return words -> (words.contains(file.toString()) ? from : to).refusal().set(words);
+    private static Consumer<Ended> refusal(Path file, Typed from, Typed to) {
+        return ended ->
+                (ended.words().contains(file.toString()) ? from : to).refusal().set(ended.words());
     }
 }

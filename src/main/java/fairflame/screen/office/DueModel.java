@@ -1,6 +1,8 @@
 package fairflame.screen.office;
 
 import fairflame.invoice.permit.Due;
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
 import fairflame.visit.DueVisits;
 import java.time.LocalDate;
 import java.util.EnumMap;
@@ -87,6 +89,6 @@ public final class DueModel {
     /** Writes the calendar file. */
     public void calendar() {
         refusal.set("");
-        runner.run("calendar", progress -> work.calendar().toString(), written::set, refusal::set);
+        runner.run("calendar", progress -> work.calendar().toString(), written::set, Ended.in(refusal));
     }
 }

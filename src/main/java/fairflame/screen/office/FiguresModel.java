@@ -4,6 +4,8 @@ import fairflame.Refusal;
 import fairflame.invoice.report.ShopReport;
 import fairflame.invoice.report.TimeComparison;
 import fairflame.invoice.report.TimeDecision;
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -82,7 +84,7 @@ public final class FiguresModel {
                             report.set(Optional.of(found));
                             changed();
                         },
-                        span.to().refusal()::set));
+                        Ended.in(span.to().refusal())));
     }
 
     /** Writes the figures of the typed days as PDF. */
@@ -93,7 +95,7 @@ public final class FiguresModel {
                         "report",
                         progress -> work.report(days).toString(),
                         written::set,
-                        span.to().refusal()::set));
+                        Ended.in(span.to().refusal())));
     }
 
     /**

@@ -1,6 +1,8 @@
 package fairflame.screen.office;
 
 import fairflame.invoice.account.Ageing;
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
 import fairflame.visit.MoneyHeld;
 import java.util.List;
 import java.util.Locale;
@@ -95,7 +97,7 @@ public final class MoneyModel {
                     "statement",
                     progress -> work.statement(name.get(), days.get()).toString(),
                     written::set,
-                    customer.refusal()::set);
+                    Ended.in(customer.refusal()));
         }
     }
 }

@@ -1,6 +1,8 @@
 package fairflame.screen.office;
 
+import fairflame.screen.kit.BesideWindow;
 import fairflame.screen.kit.Chips;
+import fairflame.screen.kit.LongWork;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Ties;
 import fairflame.screen.kit.Veil;

@@ -4,6 +4,8 @@ import fairflame.Refusal;
 import fairflame.invoice.order.OrderLine;
 import fairflame.invoice.order.OrderSheet;
 import fairflame.money.Amounts;
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
 import fairflame.visit.Deliveries;
 import java.nio.file.Path;
 import java.util.HashSet;
@@ -112,7 +114,7 @@ public final class OrdersModel {
                     written.set(files.stream().map(Path::toString).collect(Collectors.joining(", ")));
                     read();
                 },
-                refusal(supplier)::set);
+                Ended.in(refusal(supplier)));
     }
 
     /** Says that a part has come, or is not here after all. */

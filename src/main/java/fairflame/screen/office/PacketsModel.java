@@ -1,6 +1,8 @@
 package fairflame.screen.office;
 
 import fairflame.Refusal;
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
 import fairflame.visit.Handoff;
 import java.util.HashMap;
 import java.util.List;
@@ -88,7 +90,7 @@ public final class PacketsModel {
                             taken.set(Optional.of(done));
                             read();
                         },
-                        file.refusal()::set));
+                        Ended.in(file.refusal())));
     }
 
     private void read() {
@@ -110,7 +112,7 @@ public final class PacketsModel {
     /** Writes the packet of this laptop. */
     public void export() {
         written.set("");
-        runner.run("export", progress -> work.export().toString(), written::set, laptop.refusal()::set);
+        runner.run("export", progress -> work.export().toString(), written::set, Ended.in(laptop.refusal()));
     }
 
     /** Keeps what a person says about a conflict. */

@@ -1,17 +1,14 @@
 package fairflame.screen.photo;
 
 import fairflame.quote.Photo;
-import fairflame.screen.kit.Busy;
 import fairflame.screen.kit.Chips;
 import fairflame.screen.kit.Dropped;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Ties;
-import fairflame.screen.kit.Veil;
 import fairflame.screen.look.Words;
 import java.io.ByteArrayInputStream;
 import javafx.beans.property.SimpleStringProperty;
-import javafx.concurrent.Task;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
@@ -28,14 +25,12 @@ public final class PhotoCard extends VBox {
 
     private final PhotoModel model;
     private final Words words;
-    private final Busy busy;
     private final VBox rows = new VBox(Texts.GAP);
 
-    public PhotoCard(PhotoModel model, Words words, Veil veil, Ties ties) {
+    public PhotoCard(PhotoModel model, Words words, Ties ties) {
         super(12);
         this.model = model;
         this.words = words;
-        this.busy = new Busy(veil, words);
         getChildren()
                 .addAll(
                         Texts.words(words.say("step.photos"), "large", "strong"),
@@ -45,11 +40,11 @@ public final class PhotoCard extends VBox {
                                 Texts.GAP,
                                 Texts.GAP,
                                 key("photo-choose", words.say("photo.choose"), this::choose),
-                                key("photo-add", words.say("photo.add"), this::add)),
+                                key("photo-add", words.say("photo.add"), model::add)),
                         rows);
         Dropped.on(this, file -> {
             model.file().set(file.getPath());
-            add();
+            model.add();
         });
         ties.on(
                 model.photos(),
@@ -131,19 +126,6 @@ public final class PhotoCard extends VBox {
         });
     }
 
-    private void add() {
-        busy.run(
-                words.say("photo.adding"),
-                new Task<Photo>() {
-                    @Override
-                    protected Photo call() {
-                        return model.add();
-                    }
-                },
-                photo -> model.added(),
-                model::failed);
-    }
-
     private void choose() {
         var chooser = new FileChooser();
         chooser.setTitle(words.say("photo.choose"));
@@ -161,7 +143,7 @@ public final class PhotoCard extends VBox {
         var chosen = chooser.showOpenDialog(getScene().getWindow());
         if (chosen != null) {
             model.file().set(chosen.getPath());
-            add();
+            model.add();
         }
     }
 }

@@ -2,6 +2,9 @@ package fairflame.screen.photo;
 
 import fairflame.Refusal;
 import fairflame.quote.Photo;
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
+import fairflame.screen.kit.OneAtATime;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,6 +18,7 @@ public final class PhotoModel {
     private final PhotoWork work;
     private final String visit;
     private final List<About> abouts;
+    private final LongWork runner;
     private final StringProperty file = new SimpleStringProperty("");
     private final StringProperty refusal = new SimpleStringProperty("");
     private final ReadOnlyObjectWrapper<List<Photo>> photos = new ReadOnlyObjectWrapper<>(List.of());
@@ -26,8 +30,9 @@ public final class PhotoModel {
      */
     public record About(String id, String title) {}
 
-    /** The photographs of a visit; {@code abouts} is what they may belong to. */
-    public PhotoModel(PhotoWork work, String visit, List<About> abouts) {
+    /** The photographs of a visit; {@code abouts} is what they may belong to, {@code runner} takes them in. */
+    public PhotoModel(PhotoWork work, String visit, List<About> abouts, LongWork runner) {
+        this.runner = new OneAtATime(runner);
         this.work = work;
         this.visit = visit;
         this.abouts = List.copyOf(abouts);
@@ -57,32 +62,29 @@ public final class PhotoModel {
         return work.picture(visit, photo.name());
     }
 
-    /** Takes the typed file in; may run beside the window. */
-    public Photo add() {
+    /** Takes the typed file in. */
+    public void add() {
         var typed = file.get().strip();
+        runner.run(
+                "photo",
+                progress -> work.add(visit, path(typed), progress),
+                added -> {
+                    file.set("");
+                    refusal.set("");
+                    photos.set(work.of(visit));
+                },
+                Ended.in(refusal));
+    }
+
+    private static Path path(String typed) {
         if (typed.isEmpty()) {
             throw Refusal.missing("photo", "the path of a picture");
         }
         try {
-            return work.add(visit, Path.of(typed));
+            return Path.of(typed);
         } catch (InvalidPathException e) {
             throw Refusal.malformed("photo", typed, "the path of a picture");
         }
-    }
-
-    /** Takes over what {@link #add} gave; on the window's thread. */
-    public void added() {
-        file.set("");
-        refusal.set("");
-        photos.set(work.of(visit));
-    }
-
-    /** Takes over that taking in failed; what is no refusal is a fault of the program and thrown on. */
-    public void failed(Throwable thrown) {
-        if (!(thrown instanceof Refusal refused)) {
-            throw new IllegalStateException(thrown);
-        }
-        refusal.set(refused.getMessage());
     }
 
     public void caption(Photo photo, String words) {

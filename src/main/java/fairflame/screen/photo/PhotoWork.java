@@ -1,6 +1,7 @@
 package fairflame.screen.photo;
 
 import fairflame.quote.Photo;
+import fairflame.visit.Progress;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -13,7 +14,7 @@ public interface PhotoWork {
     byte[] picture(String visit, String name);
 
     /** Takes a picture in; refused when it is none, too large, or damaged. May take seconds. */
-    Photo add(String visit, Path file);
+    Photo add(String visit, Path file, Progress progress);
 
     /** Says something else of one; refused when it is sealed. */
     void tell(String visit, Photo told);

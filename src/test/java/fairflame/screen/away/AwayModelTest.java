@@ -1,10 +1,11 @@
 package fairflame.screen.away;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import fairflame.Refusal;
 import fairflame.agreement.SignedRevision;
+import fairflame.screen.kit.AtOnce;
+import fairflame.screen.kit.Later;
+import fairflame.visit.Progress;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,17 +16,18 @@ class AwayModelTest {
     private final List<String> asked = new ArrayList<>();
     private final List<SignedRevision> told = new ArrayList<>();
 
-    private final AwayModel model = new AwayModel(new Work(), "Q-2026-0001", "es", told::add);
+    private final AwayModel model = new AwayModel(new Work(), "Q-2026-0001", "es", new AtOnce(), told::add);
 
     private final class Work implements AwayWork {
         @Override
-        public Sent write(String quote, String language) {
+        public Sent write(String quote, String language, Progress progress) {
+            progress.look();
             asked.add(quote + " " + language);
             return new Sent(Path.of("a.pdf"), Path.of("a.eml"));
         }
 
         @Override
-        public Answer read(String quote, Path file) {
+        public Answer read(String quote, Path file, Progress progress) {
             asked.add(quote + " " + file);
             return new Answer(Optional.empty(), "Odalys Brennecke");
         }
@@ -33,7 +35,7 @@ class AwayModelTest {
 
     @Test
     void writesInTheLanguageOfTheScreen() {
-        model.wrote(model.write());
+        model.write();
         assertThat(asked).containsExactly("Q-2026-0001 es");
         assertThat(model.sent().get()).isPresent();
     }
@@ -41,7 +43,7 @@ class AwayModelTest {
     @Test
     void readsTheTypedFileAndTellsNobodyWhenNothingWasSealed() {
         model.file().set("  back.pdf ");
-        model.wasRead(model.read());
+        model.read();
         assertThat(asked).containsExactly("Q-2026-0001 back.pdf");
         assertThat(model.answer().get()).isPresent();
         assertThat(told).isEmpty();
@@ -49,16 +51,28 @@ class AwayModelTest {
 
     @Test
     void anEmptyFieldIsRefusedAndTheRefusalGoesWhenSomethingIsTyped() {
-        assertThatThrownBy(model::read).isInstanceOf(Refusal.class);
-        model.failed(Refusal.missing("returned paper", "a file"));
+        model.read();
         assertThat(model.refusal().get()).contains("returned paper");
         model.file().set("b");
         assertThat(model.refusal().get()).isEmpty();
     }
 
     @Test
-    void aFaultOfTheProgramIsNotTakenForARefusal() {
-        var fault = new IllegalStateException("a bug");
-        assertThatThrownBy(() -> model.failed(fault)).hasCause(fault);
+    void aPaperThatIsBeingWrittenIsNotWrittenTwice() {
+        var later = new Later();
+        var slow = new AwayModel(new Work(), "Q-2026-0001", "es", later, told::add);
+        slow.write();
+        slow.write();
+        later.go();
+        assertThat(asked).hasSize(1);
+    }
+
+    @Test
+    void aPersonWhoEndsTheWorkIsToldSo() {
+        var ended = new AwayModel(new Work(), "Q-2026-0001", "es", AtOnce.endedAt(0), told::add);
+        ended.write();
+        assertThat(asked).isEmpty();
+        assertThat(ended.sent().get()).isEmpty();
+        assertThat(ended.refusal().get()).isEqualTo("ended by hand");
     }
 }

@@ -1,10 +1,12 @@
 package fairflame.screen.photo;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import fairflame.Refusal;
 import fairflame.quote.Photo;
+import fairflame.screen.kit.AtOnce;
+import fairflame.screen.kit.Later;
+import fairflame.visit.Progress;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class PhotoModelTest {
     private final List<Photo> kept = new ArrayList<>();
     private boolean sealed;
-    private final PhotoModel model = new PhotoModel(new Work(), "V-2026-0001", List.of());
+    private final PhotoModel model = new PhotoModel(new Work(), "V-2026-0001", List.of(), new AtOnce());
 
     private final class Work implements PhotoWork {
         @Override
@@ -27,7 +29,8 @@ class PhotoModelTest {
         }
 
         @Override
-        public Photo add(String visit, Path file) {
+        public Photo add(String visit, Path file, Progress progress) {
+            progress.look();
             var photo = new Photo(file.toString(), "", "", "0".repeat(64), false);
             kept.add(photo);
             return photo;
@@ -50,7 +53,6 @@ class PhotoModelTest {
     private Photo taken() {
         model.file().set(" switch.jpg ");
         model.add();
-        model.added();
         return model.photos().get().get(0);
     }
 
@@ -58,7 +60,34 @@ class PhotoModelTest {
     void aTypedPictureIsTakenInAndTheFieldIsFreeAgain() {
         assertThat(taken().name()).isEqualTo("switch.jpg");
         assertThat(model.file().get()).isEmpty();
-        assertThatThrownBy(model::add).isInstanceOf(Refusal.class);
+        model.add();
+        assertThat(model.refusal().get()).contains("the path of a picture");
+    }
+
+    @Test
+    void aPictureThatIsOnItsWayIsNotTakenInTwice() {
+        var later = new Later();
+        var slow = new PhotoModel(new Work(), "V-2026-0001", List.of(), later);
+        slow.file().set("switch.jpg");
+        slow.add();
+        slow.add();
+        assertThat(later.waiting()).isEqualTo(1);
+        later.go();
+        assertThat(slow.photos().get()).hasSize(1);
+        slow.file().set("other.jpg");
+        slow.add();
+        later.go();
+        assertThat(slow.photos().get()).as("the key is of use again").hasSize(2);
+    }
+
+    @Test
+    void aPersonWhoEndsTheWorkKeepsThePathAndNoPicture() {
+        var ended = new PhotoModel(new Work(), "V-2026-0001", List.of(), AtOnce.endedAt(0));
+        ended.file().set("switch.jpg");
+        ended.add();
+        assertThat(kept).isEmpty();
+        assertThat(ended.file().get()).isEqualTo("switch.jpg");
+        assertThat(ended.refusal().get()).isEqualTo("ended by hand");
     }
 
     @Test

@@ -1,4 +1,4 @@
-package fairflame.screen.office;
+package fairflame.screen.kit;
 
 import fairflame.visit.Progress;
 import java.util.function.Consumer;
@@ -9,9 +9,9 @@ public interface LongWork {
     /**
      * Runs the work; its end is told where the model lives.
      *
-     * @param key names the work in words
+     * @param key names the work in words, behind {@code work.}
      * @param done takes the result
-     * @param refused takes why there is none, in words; also when a person ended the work
+     * @param ended takes why there is none: refused, or ended by a person
      */
-    <T> void run(String key, Function<Progress, T> work, Consumer<T> done, Consumer<String> refused);
+    <T> void run(String key, Function<Progress, T> work, Consumer<T> done, Consumer<Ended> ended);
 }

@@ -1,8 +1,6 @@
-package fairflame.screen.office;
+package fairflame.screen.kit;
 
 import fairflame.Refusal;
-import fairflame.screen.kit.Busy;
-import fairflame.screen.kit.Veil;
 import fairflame.screen.look.Words;
 import fairflame.visit.Progress;
 import java.util.concurrent.CancellationException;
@@ -21,13 +19,13 @@ public final class BesideWindow implements LongWork {
     }
 
     @Override
-    public <T> void run(String key, Function<Progress, T> work, Consumer<T> done, Consumer<String> refused) {
-        var task = new Watched<>(work, words.say("office.stopping"));
-        busy.run(words.say("office.work." + key), task, done, failure -> {
+    public <T> void run(String key, Function<Progress, T> work, Consumer<T> done, Consumer<Ended> ended) {
+        var task = new Watched<>(work, words.say("busy.stopping"));
+        busy.run(words.say("work." + key), task, done, failure -> {
             if (failure instanceof Refusal refusal) {
-                refused.accept(String.valueOf(refusal.getMessage()));
+                ended.accept(Ended.refused(refusal));
             } else if (failure instanceof CancellationException) {
-                refused.accept(words.say("office.stopped"));
+                ended.accept(Ended.stopped(words.say("busy.stopped")));
             } else {
                 throw new IllegalStateException(failure);
             }
