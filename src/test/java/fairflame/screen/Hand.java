@@ -18,6 +18,7 @@ import org.testfx.api.FxRobot;
 
 /** A person at a real window: presses what can be seen, types, draws. */
 final class Hand implements AutoCloseable {
+    private static final int MOST_TABS = 200;
     private final FxRobot robot = new FxRobot();
     private final Stage stage;
     private final Scene scene;
@@ -209,6 +210,50 @@ final class Hand implements AutoCloseable {
         robot.release(MouseButton.PRIMARY);
         Toolkit.settle();
         return this;
+    }
+
+    /** Drags a node by so many pixels with the mouse held down. */
+    Hand drag(String id, double right, double down) {
+        var node = find(id);
+        reveal(node);
+        var box = Toolkit.on(() -> node.localToScreen(node.getLayoutBounds()));
+        var from = new Point2D(box.getMinX() + 20, box.getCenterY());
+        robot.moveTo(from);
+        robot.press(MouseButton.PRIMARY);
+        for (int i = 1; i <= 8; i++) {
+            robot.moveTo(from.add(right * i / 8, down * i / 8));
+        }
+        robot.release(MouseButton.PRIMARY);
+        Toolkit.settle();
+        return this;
+    }
+
+    /** Goes on with the Tab key until a node has the keyboard. */
+    Hand tab(String id) {
+        for (int i = 0; i < MOST_TABS; i++) {
+            if (Toolkit.on(() -> scene.getFocusOwner() != null
+                    && id.equals(scene.getFocusOwner().getId()))) {
+                return this;
+            }
+            key(javafx.scene.input.KeyCode.TAB);
+        }
+        throw new AssertionError("the Tab key never comes to " + id);
+    }
+
+    /** Lets a file go over a node; false when it is not taken. */
+    boolean drop(String id, java.nio.file.Path file) {
+        var node = find(id);
+        reveal(node);
+        var taken = Toolkit.on(() -> new FileDrop(node, java.util.List.of(file.toFile())).drop());
+        Toolkit.settle();
+        return taken;
+    }
+
+    /** From now on this person answers for the list of files. */
+    PointedAt pointing() {
+        var person = new PointedAt();
+        Toolkit.run(() -> stage.getProperties().put(fairflame.screen.kit.Choosing.class, person));
+        return person;
     }
 
     /** Takes a picture and looks the scene over; fails on anything cut, covered, too small or too faint. */

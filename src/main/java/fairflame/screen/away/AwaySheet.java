@@ -1,5 +1,6 @@
 package fairflame.screen.away;
 
+import fairflame.screen.kit.Choosing;
 import fairflame.screen.kit.Dropped;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
@@ -12,7 +13,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.StackPane;
-import javafx.stage.FileChooser;
 
 /** The sheet for a customer who is away: write the paper, read the one that came back. */
 public final class AwaySheet extends StackPane {
@@ -94,12 +94,7 @@ public final class AwaySheet extends StackPane {
     }
 
     private void choose() {
-        var chooser = new FileChooser();
-        chooser.setTitle(words.say("away.choose"));
-        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("PDF", "*.pdf", "*.PDF"));
-        var chosen = chooser.showOpenDialog(getScene().getWindow());
-        if (chosen != null) {
-            model.file().set(chosen.getPath());
-        }
+        Choosing.at(this, Choosing.Wanted.file(words.say("away.choose"), "PDF", "*.pdf", "*.PDF"))
+                .ifPresent(chosen -> model.file().set(chosen.getPath()));
     }
 }

@@ -1,12 +1,11 @@
 package fairflame.screen.handover;
 
+import fairflame.screen.kit.Choosing;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Words;
-import java.io.File;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.DirectoryChooser;
 
 /** A copy at once: into a folder, to a printer, as an e-mail draft. */
 final class CopyKeys extends VBox {
@@ -51,16 +50,13 @@ final class CopyKeys extends VBox {
     }
 
     private void choose() {
-        var chooser = new DirectoryChooser();
-        chooser.setTitle(words.say("handover.copy-choose"));
-        var here = new File(model.folder().get());
-        if (here.isDirectory()) {
-            chooser.setInitialDirectory(here);
-        }
-        var chosen = chooser.showDialog(getScene().getWindow());
-        if (chosen != null) {
+        var wanted = Choosing.Wanted.any(
+                Choosing.Kind.FOLDER,
+                words.say("handover.copy-choose"),
+                model.folder().get());
+        Choosing.at(this, wanted).ifPresent(chosen -> {
             model.folder().set(chosen.getPath());
             model.paper();
-        }
+        });
     }
 }

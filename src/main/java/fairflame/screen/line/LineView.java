@@ -9,7 +9,10 @@ import fairflame.screen.kit.Ties;
 import fairflame.screen.look.Look;
 import fairflame.screen.look.Words;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javafx.geometry.Insets;
+import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -121,8 +124,27 @@ public final class LineView extends StackPane {
         return Texts.across(12, texts, tidy, plan);
     }
 
+    /** Drawn anew with every change; the piece that had the keyboard keeps it. */
     private void draw() {
-        model.drawn().ifPresent(drawn -> drawing.setContent(new LineDrawing(model, drawn, words, look.em())));
+        var held = held();
+        model.drawn().ifPresent(drawn -> {
+            var fresh = new LineDrawing(model, drawn, words, look.em());
+            drawing.setContent(fresh);
+            fresh.getChildren().stream()
+                    .filter(piece -> piece.getId() != null && held.contains(piece.getId()))
+                    .forEach(Node::requestFocus);
+        });
+    }
+
+    /** Id of the piece that has the keyboard; none when something else has it. */
+    private Set<String> held() {
+        if (drawing.getContent() instanceof LineDrawing drawn) {
+            return drawn.getChildren().stream()
+                    .filter(Node::isFocused)
+                    .map(Node::getId)
+                    .collect(Collectors.toSet());
+        }
+        return Set.of();
     }
 
     private void side() {

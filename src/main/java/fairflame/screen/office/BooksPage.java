@@ -1,6 +1,7 @@
 package fairflame.screen.office;
 
 import fairflame.screen.kit.Chips;
+import fairflame.screen.kit.Choosing;
 import fairflame.screen.kit.Columns;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
@@ -83,14 +84,14 @@ final class BooksPage extends VBox {
     }
 
     private VBox backup() {
-        var target = new FileSlip("backup-file", words.say("books.target"), model.backup(), FileSlip.Kind.SAVE, words);
+        var target = new FileSlip("backup-file", words.say("books.target"), model.backup(), Choosing.Kind.SAVE, words);
         return card("backup", target, Cards.keys(target.key(), key("backup", model::writeBackup)), said("backup"));
     }
 
     private VBox restore() {
-        var copy = new FileSlip("restore-file", words.say("books.copy"), model.copy(), FileSlip.Kind.OPEN, words);
+        var copy = new FileSlip("restore-file", words.say("books.copy"), model.copy(), Choosing.Kind.OPEN, words);
         var folder = new FileSlip(
-                "restore-folder", words.say("books.folder"), model.copyFolder(), FileSlip.Kind.FOLDER, words);
+                "restore-folder", words.say("books.folder"), model.copyFolder(), Choosing.Kind.FOLDER, words);
         return card(
                 "restore",
                 copy,
@@ -100,14 +101,14 @@ final class BooksPage extends VBox {
     }
 
     private VBox export() {
-        var target = new FileSlip("export-file", words.say("books.target"), model.export(), FileSlip.Kind.SAVE, words);
+        var target = new FileSlip("export-file", words.say("books.target"), model.export(), Choosing.Kind.SAVE, words);
         return card("export", target, Cards.keys(target.key(), key("export", model::writeData)), said("export"));
     }
 
     private VBox reading() {
-        var data = new FileSlip("import-file", words.say("books.data"), model.data(), FileSlip.Kind.OPEN, words);
+        var data = new FileSlip("import-file", words.say("books.data"), model.data(), Choosing.Kind.OPEN, words);
         var folder = new FileSlip(
-                "import-folder", words.say("books.folder"), model.dataFolder(), FileSlip.Kind.FOLDER, words);
+                "import-folder", words.say("books.folder"), model.dataFolder(), Choosing.Kind.FOLDER, words);
         return card(
                 "import",
                 data,

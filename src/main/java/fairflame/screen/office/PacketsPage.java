@@ -1,5 +1,6 @@
 package fairflame.screen.office;
 
+import fairflame.screen.kit.Choosing;
 import fairflame.screen.kit.Columns;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
@@ -31,7 +32,7 @@ final class PacketsPage extends VBox {
     private VBox taking() {
         var take = Texts.button(words.say("packet.take"), model::take, "act");
         take.setId("packet-take");
-        var file = new FileSlip("packet-file", words.say("packet.file"), model.file(), FileSlip.Kind.OPEN, words);
+        var file = new FileSlip("packet-file", words.say("packet.file"), model.file(), Choosing.Kind.OPEN, words);
         return Cards.card(
                 words.say("packet.taking"),
                 Texts.words(words.say("packet.take-note"), "slate"),

@@ -2,6 +2,7 @@ package fairflame.screen.photo;
 
 import fairflame.quote.Photo;
 import fairflame.screen.kit.Chips;
+import fairflame.screen.kit.Choosing;
 import fairflame.screen.kit.Dropped;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
@@ -16,12 +17,12 @@ import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 
 /** Photographs as evidence: taken in by path, chooser or drop, each with its caption and what it belongs to. */
 public final class PhotoCard extends VBox {
     private static final double TALL = 150;
     private static final double WIDE = 220;
+    private static final String[] ENDINGS = {"*.jpg", "*.jpeg", "*.JPG", "*.png", "*.PNG", "*.gif", "*.bmp", "*.tif"};
 
     private final PhotoModel model;
     private final Words words;
@@ -127,23 +128,10 @@ public final class PhotoCard extends VBox {
     }
 
     private void choose() {
-        var chooser = new FileChooser();
-        chooser.setTitle(words.say("photo.choose"));
-        chooser.getExtensionFilters()
-                .add(new FileChooser.ExtensionFilter(
-                        words.say("step.photos"),
-                        "*.jpg",
-                        "*.jpeg",
-                        "*.JPG",
-                        "*.png",
-                        "*.PNG",
-                        "*.gif",
-                        "*.bmp",
-                        "*.tif"));
-        var chosen = chooser.showOpenDialog(getScene().getWindow());
-        if (chosen != null) {
-            model.file().set(chosen.getPath());
-            model.add();
-        }
+        Choosing.at(this, Choosing.Wanted.file(words.say("photo.choose"), words.say("step.photos"), ENDINGS))
+                .ifPresent(chosen -> {
+                    model.file().set(chosen.getPath());
+                    model.add();
+                });
     }
 }

@@ -6,6 +6,7 @@ import fairflame.catalog.upkeep.TakenOver;
 import fairflame.catalog.upkeep.Watch;
 import fairflame.screen.kit.Busy;
 import fairflame.screen.kit.Chips;
+import fairflame.screen.kit.Choosing;
 import fairflame.screen.kit.Columns;
 import fairflame.screen.kit.Dropped;
 import fairflame.screen.kit.Slip;
@@ -14,14 +15,12 @@ import fairflame.screen.kit.Ties;
 import fairflame.screen.kit.Veil;
 import fairflame.screen.look.Words;
 import java.util.Locale;
-import java.util.Optional;
 import javafx.concurrent.Task;
 import javafx.concurrent.WorkerStateEvent;
 import javafx.geometry.Insets;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 
 /** A supplier's price list: what it would change is shown before anything is changed, and it can be taken back. */
 final class PriceListCard extends VBox {
@@ -92,12 +91,9 @@ final class PriceListCard extends VBox {
     }
 
     private void choose() {
-        var chooser = new FileChooser();
-        chooser.setTitle(words.say("import.file"));
-        chooser.getExtensionFilters()
-                .add(new FileChooser.ExtensionFilter(words.say("import.kinds"), "*.csv", "*.xlsx", "*.txt"));
-        Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow()))
-                .ifPresent(file -> model.file().set(file.getPath()));
+        var wanted =
+                Choosing.Wanted.file(words.say("import.file"), words.say("import.kinds"), "*.csv", "*.xlsx", "*.txt");
+        Choosing.at(this, wanted).ifPresent(file -> model.file().set(file.getPath()));
     }
 
     private String tell(Watch.Stage stage, int rows) {
