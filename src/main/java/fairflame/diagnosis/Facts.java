@@ -4,11 +4,14 @@ import fairflame.Refusal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -38,7 +41,9 @@ final class Facts {
     /** Worked out once, by the very reading: every rule asks for them, and they do not change. */
     private final IdentityHashMap<Reading, Set<String>> tags = new IdentityHashMap<>();
 
+    private final Map<Trust, Map<CheckRef, List<Reading>>> meant = new EnumMap<>(Trust.class);
     private final Set<Reading> doubted;
+    private final boolean allSound;
 
     private Facts(CaseFile file, Vocabulary vocabulary, Set<Reading> doubted) {
         this.file = file;
@@ -48,6 +53,10 @@ final class Facts {
             byCheck.computeIfAbsent(reading.check(), check -> new ArrayList<>()).add(reading);
             tags.put(reading, tagsOf(reading));
         });
+        for (var trust : Trust.values()) {
+            meant.put(trust, new HashMap<>());
+        }
+        this.allSound = tags.keySet().stream().allMatch(this::sound);
     }
 
     /** The facts of a case file whose every word is known; refuses it otherwise. */
@@ -90,12 +99,21 @@ final class Facts {
                 && (reading.seen() || vocabulary.check(reading.check()).told());
     }
 
+    /** Whether every reading is sound, so that {@link Trust#ANY} finds no more than {@link Trust#SOUND}. */
+    boolean allSound() {
+        return allSound;
+    }
+
     boolean doubted(Reading reading) {
         return doubted.contains(reading);
     }
 
     /** The readings that a reference means, without those that were not measured. */
     List<Reading> matching(CheckRef ref, Trust trust) {
+        return Objects.requireNonNull(meant.get(trust)).computeIfAbsent(ref, any -> matches(ref, trust));
+    }
+
+    private List<Reading> matches(CheckRef ref, Trust trust) {
         return byCheck.getOrDefault(ref.check(), List.of()).stream()
                 .filter(reading -> !(reading.value() instanceof Value.NotMeasured))
                 .filter(reading -> ref.tags().isEmpty()

@@ -33,7 +33,7 @@ record Weighed(
             boolean pro = rule.says() == Says.SUPPORTS || rule.says() == Says.DECIDES;
             var sound = rule.evidence(facts, Trust.SOUND);
             if (pro) {
-                var any = sound.or(() -> rule.evidence(facts, Trust.ANY));
+                var any = facts.allSound() ? sound : sound.or(() -> rule.evidence(facts, Trust.ANY));
                 any.ifPresent(reason -> supports.add(reason, weight(rule, sound.isPresent())));
             } else {
                 sound.ifPresent(reason -> against.add(reason, rule.weight()));
