@@ -29,7 +29,9 @@ import fairflame.visit.Offer;
 import fairflame.visit.Progress;
 import fairflame.visit.Proof;
 import fairflame.visit.QuoteMaking;
+import fairflame.visit.RefusalWords;
 import fairflame.visit.Workplace;
+import fairflame.wording.Language;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -181,6 +183,12 @@ public final class WorkplaceScreens implements ScreenWork {
         promises.add(new Promise(SigningAct.AUTHORISE, "", consent.get(0)));
         promises.add(new Promise(SigningAct.ELECTRONIC, "", consent.get(1)));
         return promises;
+    }
+
+    @Override
+    public String told(Refusal refusal, String language) {
+        return RefusalWords.of(
+                refusal, workplace.library().in(Language.of(language)).wording());
     }
 
     @Override

@@ -183,6 +183,20 @@ final class Hand implements AutoCloseable {
         return this;
     }
 
+    /** Writes into the field that has the keyboard. */
+    Hand write(String text) {
+        letters += text.length();
+        // Typed through the control: the headless keyboard has only the keys of one layout.
+        Toolkit.run(() -> {
+            var field = (TextInputControl) Objects.requireNonNull(scene.getFocusOwner(), "a field with the keyboard");
+            for (var letter : text.split("")) {
+                field.appendText(letter);
+            }
+        });
+        Toolkit.settle();
+        return this;
+    }
+
     /** Strikes a key. */
     Hand key(javafx.scene.input.KeyCode code) {
         robot.push(code);

@@ -3,6 +3,7 @@ package fairflame.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairflame.diagnosis.Finding;
+import fairflame.quote.Quote;
 import fairflame.screen.bench.DraftOfVisit;
 import fairflame.screen.bench.Drafting;
 import fairflame.screen.handover.HandoverModel;
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,6 +61,49 @@ class SpanishCustomerTest {
     }
 
     @Test
+    void aTypedNameSignsAndALateSignatureIsRefusedInTheCustomersWords() {
+        Quote quote;
+        try (var workplace = open()) {
+            var screens = new WorkplaceScreens(workplace, true);
+            quote = screens.offer(DraftOfVisit.read(visit()).with("customer.language", "es"), Progress.UNWATCHED);
+        }
+        try (var late = open("2026-09-01T15:00:00Z")) {
+            var page = page(late, quote);
+            page.sign(List.of());
+            assertThat(page.signed().get()).isEmpty();
+            assertThat(page.refusal().get())
+                    .isEqualTo("Firmar Q-2026-0001, revisión 1: venció el 2026-07-03."
+                            + " Lo que es posible: una revisión nueva con los precios de hoy.");
+        }
+        try (var workplace = open()) {
+            var page = page(workplace, quote);
+            page.byName().set(false);
+            assertThat(page.missing().get()).isEqualTo("handover.missing.stroke");
+            page.byName().set(true);
+            assertThat(page.missing().get()).isEmpty();
+            page.sign(List.of(List.of(1, 1, 900, 300)));
+            var signature = page.signed().get().orElseThrow().signature();
+            assertThat(signature.name()).isEqualTo("Marguerite Oduya");
+            assertThat(signature.strokes())
+                    .as("what was drawn before counts no more")
+                    .isEmpty();
+        }
+    }
+
+    private static HandoverModel page(Workplace workplace, Quote quote) {
+        var page = new HandoverModel(
+                new WorkplaceScreens(workplace, true),
+                new HandoverModel.Offered(quote, Optional.empty()),
+                "Ines Calloway",
+                new AtOnce());
+        page.choice().set("both");
+        page.promises().forEach(promise -> page.accepted().add(promise.id()));
+        page.name().set("Marguerite Oduya");
+        page.byName().set(true);
+        return page;
+    }
+
+    @Test
     void aDraftKeepsTheLanguageOnItsWayThroughTheVisitFile() {
         var draft = DraftOfVisit.read(visit()).with("customer.language", "es");
         assertThat(DraftOfVisit.read(Drafting.visitText(draft)).get("customer.language"))
@@ -70,7 +115,11 @@ class SpanishCustomerTest {
     }
 
     private Workplace open() {
-        var clock = Clock.fixed(Instant.parse("2026-06-03T15:00:00Z"), ZoneOffset.ofHours(-5));
+        return open("2026-06-03T15:00:00Z");
+    }
+
+    private Workplace open(String now) {
+        var clock = Clock.fixed(Instant.parse(now), ZoneOffset.ofHours(-5));
         return Workplace.open(folder, LIBRARY, clock, "Ines Calloway");
     }
 }

@@ -39,8 +39,20 @@ final class Agreeing extends VBox {
         var pad = new SignaturePad(words.say("handover.pad"));
         pad.setId("signature-pad");
         ties.later(pad.signed(), drawn -> model.drawn().set(drawn));
+        var byName = new ToggleButton(words.say("handover.by-name"));
+        byName.setId("sign-by-name");
+        byName.getStyleClass().add("no");
+        byName.setSelected(model.byName().get());
+        byName.setOnAction(event -> {
+            pad.clear();
+            model.drawn().set(false);
+            model.byName().set(byName.isSelected());
+        });
+        pad.disableProperty().bind(model.byName());
         var refusal = Texts.words("", "refusal");
+        refusal.setId("sign-refusal");
         refusal.textProperty().bind(model.refusal());
+        refusal.managedProperty().bind(model.refusal().isNotEmpty());
         var missing = Texts.words("", "slate");
         missing.setId("sign-missing");
         getChildren()
@@ -51,6 +63,7 @@ final class Agreeing extends VBox {
                         roles,
                         Texts.words(words.say("handover.pad"), "small", "slate"),
                         pad,
+                        byName,
                         missing,
                         refusal,
                         keys(pad, missing, ties));

@@ -3,7 +3,6 @@ package fairflame.screen.handover;
 import fairflame.agreement.SignedRevision;
 import fairflame.quote.Choice;
 import fairflame.quote.Quote;
-import fairflame.screen.kit.Ended;
 import fairflame.screen.kit.LongWork;
 import fairflame.screen.kit.OneAtATime;
 import fairflame.visit.LineStory;
@@ -31,6 +30,7 @@ public final class HandoverModel {
     private final StringProperty role = new SimpleStringProperty("");
     private final ObservableSet<String> accepted = FXCollections.observableSet();
     private final BooleanProperty drawn = new SimpleBooleanProperty(false);
+    private final BooleanProperty byName = new SimpleBooleanProperty(false);
     private final StringProperty refusal = new SimpleStringProperty("");
     private final ReadOnlyObjectWrapper<Optional<SignedRevision>> signed =
             new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -96,6 +96,11 @@ public final class HandoverModel {
         return drawn;
     }
 
+    /** True while the typed name shall stand as the signature, for who cannot draw or has no more than a keyboard. */
+    public BooleanProperty byName() {
+        return byName;
+    }
+
     /** Why signing was refused; empty when it was not. */
     public StringProperty refusal() {
         return refusal;
@@ -125,7 +130,7 @@ public final class HandoverModel {
 
     /** Key of the first thing that still has to be done before signing; empty when all is done. */
     public StringBinding missing() {
-        return Bindings.createStringBinding(this::next, choice, name, accepted, drawn);
+        return Bindings.createStringBinding(this::next, choice, name, accepted, drawn, byName);
     }
 
     private String next() {
@@ -140,21 +145,28 @@ public final class HandoverModel {
         if (name.get().isBlank()) {
             return "handover.missing.name";
         }
-        return drawn.get() ? "" : "handover.missing.stroke";
+        return drawn.get() || byName.get() ? "" : "handover.missing.stroke";
     }
 
-    /** Signs; a refusal is shown and nothing is kept. */
+    /**
+     * Signs; a refusal is shown and nothing is kept.
+     *
+     * @param strokes as drawn; left out where the typed name is the signature
+     */
     public void sign(List<List<Integer>> strokes) {
         if (!next().isEmpty()) {
             return;
         }
         refusal.set("");
-        var act = new HandoverWork.Act(name.get().strip(), role.get(), promises(), strokes, witness);
+        var seen = byName.get() ? List.<List<Integer>>of() : strokes;
+        var act = new HandoverWork.Act(name.get().strip(), role.get(), promises(), seen, witness);
         var taken = choice.get();
         runner.run(
                 "sign",
                 progress -> work.sign(quote(), taken, act, progress),
                 done -> signed.set(Optional.of(done)),
-                Ended.in(refusal));
+                ended -> refusal.set(ended.refusal()
+                        .map(refused -> work.told(refused, language()))
+                        .orElse(ended.words())));
     }
 }

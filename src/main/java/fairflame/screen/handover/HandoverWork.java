@@ -1,5 +1,6 @@
 package fairflame.screen.handover;
 
+import fairflame.Refusal;
 import fairflame.agreement.SignedRevision;
 import fairflame.quote.Quote;
 import fairflame.screen.away.AwayWork;
@@ -19,6 +20,9 @@ public interface HandoverWork {
 
     /** Seals the revision; refused when it is out of date, a promise is missing or the name is. */
     SignedRevision sign(Quote quote, String choice, Act act, Progress progress);
+
+    /** A refusal in the words of a language. */
+    String told(Refusal refusal, String language);
 
     /** The part for the customer's copy. */
     CopyWork copies();
