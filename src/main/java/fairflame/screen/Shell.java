@@ -167,7 +167,7 @@ public final class Shell extends StackPane {
 
     private StockView stock() {
         var view = new StockView(
-                new StockModel(model.work().stock()),
+                new StockModel(model.work().stock(), beside()),
                 words,
                 look,
                 veil,

@@ -7,6 +7,7 @@ import fairflame.Refusal;
 import fairflame.catalog.edit.Spot;
 import fairflame.invoice.report.ActualHours;
 import fairflame.invoice.report.TimeComparison;
+import fairflame.screen.kit.AtOnce;
 import fairflame.screen.look.Words;
 import fairflame.screen.stock.FieldWords;
 import fairflame.screen.stock.HoursModel;
@@ -42,7 +43,7 @@ class StockModelsTest {
                 folder,
                 new OwnShop.Details("Heron Pool Care", List.of("4 Weir Lane"), "555-0160", "hello@heron.example", ""));
         workplace = Workplace.open(folder, Library.load(OwnShop.in(folder)), Shop.DAY, "Tove Marchetti");
-        model = new StockModel(new WorkplaceScreens(workplace, false).stock());
+        model = new StockModel(new WorkplaceScreens(workplace, false).stock(), new AtOnce());
     }
 
     @AfterEach

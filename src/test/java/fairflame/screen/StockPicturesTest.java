@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fairflame.catalog.edit.Spot;
 import fairflame.invoice.report.ActualHours;
 import fairflame.invoice.report.TimeComparison;
+import fairflame.screen.kit.AtOnce;
 import fairflame.screen.kit.Veil;
 import fairflame.screen.look.Look;
 import fairflame.screen.look.Theme;
@@ -76,7 +77,7 @@ class StockPicturesTest {
                     (stage, rows) -> {});
             var name = width + "x" + height + "-" + theme.name().toLowerCase(Locale.ROOT) + "-" + language + "-" + text;
             Toolkit.run(() -> {
-                var model = new StockModel(work);
+                var model = new StockModel(work, new AtOnce());
                 var look = new Look();
                 look.theme().set(theme);
                 look.textPercent(text);

@@ -4,6 +4,9 @@ import fairflame.Refusal;
 import fairflame.catalog.edit.ShopEdit;
 import fairflame.catalog.edit.Spot;
 import fairflame.catalog.upkeep.PastPrice;
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
+import fairflame.screen.kit.OneAtATime;
 import fairflame.visit.EditCheck;
 import fairflame.visit.EditSheet;
 import fairflame.visit.ShelfRow;
@@ -11,8 +14,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -22,6 +28,7 @@ import javafx.beans.property.StringProperty;
 public final class EditModel {
     private final StockWork work;
     private final EditSheet sheet;
+    private final LongWork runner;
     private final Runnable changed;
     private final Map<Spot, StringProperty> typed = new LinkedHashMap<>();
     private final Map<Spot, StringProperty> refused = new LinkedHashMap<>();
@@ -32,9 +39,11 @@ public final class EditModel {
     private final StringProperty refusal = new SimpleStringProperty("");
     private final ReadOnlyObjectWrapper<Optional<EditCheck>> check = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyBooleanWrapper done = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyIntegerWrapper looks = new ReadOnlyIntegerWrapper();
 
-    EditModel(StockWork work, EditSheet sheet, Runnable changed) {
+    EditModel(StockWork work, EditSheet sheet, LongWork runner, Runnable changed) {
         this.work = work;
+        this.runner = new OneAtATime(runner);
         this.sheet = sheet;
         this.changed = changed;
         for (var field : sheet.fields()) {
@@ -115,7 +124,25 @@ public final class EditModel {
 
     /** Looks at what keeping would change; tells what is refused beside its field. */
     public void look() {
-        var found = work.check(sheet, values());
+        var values = values();
+        runner.run(
+                "edit-look",
+                progress -> {
+                    progress.look();
+                    var found = work.check(sheet, values);
+                    progress.look();
+                    return found;
+                },
+                this::looked,
+                Ended.in(refusal));
+    }
+
+    /** Counts the looks that have come to an end. */
+    ReadOnlyIntegerProperty looks() {
+        return looks.getReadOnlyProperty();
+    }
+
+    private void looked(EditCheck found) {
         typed.keySet()
                 .forEach(spot -> refused(spot)
                         .set(Optional.ofNullable(found.refused().get(spot))
@@ -123,6 +150,7 @@ public final class EditModel {
                                 .orElse("")));
         refusal.set(found.refusal().map(Throwable::getMessage).orElse(""));
         check.set(found.passes() ? Optional.of(found) : Optional.empty());
+        looks.set(looks.get() + 1);
     }
 
     /** What a refusal says beside a field: the value met and what is allowed. */
@@ -131,32 +159,38 @@ public final class EditModel {
     }
 
     public void keep() {
-        act(() -> work.keep(sheet, values(), why.get()));
+        var values = values();
+        act(reason -> work.keep(sheet, values, reason));
     }
 
     /** Takes the row out. */
     public void remove() {
-        act(() -> work.remove(sheet, why.get()));
+        act(reason -> work.remove(sheet, reason));
     }
 
     /** Takes a change of the row back. */
     public void takeBack(int number) {
-        act(() -> work.takeBack(number, why.get()));
+        act(reason -> work.takeBack(number, reason));
     }
 
-    private void act(Runnable act) {
+    private void act(Function<String, ShopEdit> act) {
         if (why.get().isBlank()) {
             whyRefused.set(told(Refusal.missing("reason", "a few words that others will understand later")));
             return;
         }
-        try {
-            act.run();
-            refusal.set("");
-            changed.run();
-            done.set(true);
-        } catch (Refusal refused) {
-            refusal.set(refused.getMessage());
-        }
+        var reason = why.get();
+        runner.run(
+                "edit-keep",
+                progress -> {
+                    progress.look();
+                    return act.apply(reason);
+                },
+                kept -> {
+                    refusal.set("");
+                    changed.run();
+                    done.set(true);
+                },
+                Ended.in(refusal));
     }
 
     /** What the part of this row has cost. */

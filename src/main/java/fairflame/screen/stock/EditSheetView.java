@@ -137,9 +137,10 @@ final class EditSheetView extends VBox {
         refusal.textProperty().bind(model.refusal());
         refusal.managedProperty().bind(model.refusal().isNotEmpty());
         var why = new Slip("edit-why", words.say("edit.why"), model.why(), model.whyRefused());
-        var look = Texts.button(words.say("edit.look"), this::look, "act");
+        var look = Texts.button(words.say("edit.look"), model::look, "act");
         look.setId("edit-look");
         ties.on(model.check(), this::prove);
+        ties.later(model.looks(), count -> lead());
         var keys = Texts.across(Texts.GAP, look);
         if (model.row().removable() && !model.sheet().fresh()) {
             var remove = Texts.button(words.say("edit.remove"), model::remove);
@@ -149,9 +150,8 @@ final class EditSheetView extends VBox {
         return java.util.List.of(Texts.rule("rule"), why, refusal, keys, proof);
     }
 
-    /** Looks, and leads to the first field that is refused. */
-    private void look() {
-        model.look();
+    /** Leads to the first field that is refused. */
+    private void lead() {
         slips.entrySet().stream()
                 .filter(slip -> !model.refused(slip.getKey()).get().isEmpty())
                 .findFirst()

@@ -1,6 +1,7 @@
 package fairflame.screen.stock;
 
 import fairflame.Refusal;
+import fairflame.screen.kit.LongWork;
 import fairflame.visit.Shelf;
 import fairflame.visit.ShelfRow;
 import fairflame.visit.ShopEditing;
@@ -27,6 +28,7 @@ public final class StockModel {
     static final int PAGE = 60;
 
     private final StockWork work;
+    private final LongWork runner;
     private final PriceListModel list;
     private final StringProperty table = new SimpleStringProperty(Shelf.PARTS.id());
     private final StringProperty search = new SimpleStringProperty("");
@@ -34,8 +36,10 @@ public final class StockModel {
     private final ReadOnlyIntegerWrapper changes = new ReadOnlyIntegerWrapper();
     private int shown = PAGE;
 
-    public StockModel(StockWork work) {
+    /** The stock room; {@code runner} runs what reads the whole shop anew. */
+    public StockModel(StockWork work, LongWork runner) {
         this.work = work;
+        this.runner = runner;
         this.list = new PriceListModel(work, this::changed);
         reread();
         table.addListener((property, before, now) -> {
@@ -111,11 +115,11 @@ public final class StockModel {
 
     /** The sheet of a row. */
     public EditModel open(ShelfRow row) {
-        return new EditModel(work, work.open(row), this::changed);
+        return new EditModel(work, work.open(row), runner, this::changed);
     }
 
     /** The sheet of a new row like this one. */
     public EditModel fresh(ShelfRow like) {
-        return new EditModel(work, work.fresh(like), this::changed);
+        return new EditModel(work, work.fresh(like), runner, this::changed);
     }
 }
