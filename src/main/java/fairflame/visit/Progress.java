@@ -13,6 +13,9 @@ public interface Progress {
      */
     void at(long done, long all);
 
+    /** Told now and then what is being done, in words that a person reads. */
+    default void say(String words) {}
+
     /** Called by work that cannot say how far it is. */
     default void look() {
         at(-1, -1);

@@ -8,6 +8,8 @@ import fairflame.catalog.edit.Spot;
 import fairflame.invoice.report.ActualHours;
 import fairflame.invoice.report.TimeComparison;
 import fairflame.screen.kit.AtOnce;
+import fairflame.screen.kit.Later;
+import fairflame.screen.kit.LongWork;
 import fairflame.screen.look.Words;
 import fairflame.screen.stock.FieldWords;
 import fairflame.screen.stock.HoursModel;
@@ -23,6 +25,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -121,13 +124,16 @@ class StockModelsTest {
     @Test
     void whatIsNotToldOfAPriceListIsAskedBesideItsField() {
         var list = model.list();
-        assertThat(list.look((stage, rows) -> "")).isEmpty();
+        list.look((stage, rows) -> "");
+        assertThat(list.preview().get()).isEmpty();
         assertThat(list.refusal().get()).contains("supplier");
         list.supplier().set("tern");
-        assertThat(list.look((stage, rows) -> "")).isEmpty();
+        list.look((stage, rows) -> "");
+        assertThat(list.preview().get()).isEmpty();
         assertThat(list.fileRefused().get()).contains("CSV or XLSX");
         list.file().set("somewhere.csv");
-        assertThat(list.look((stage, rows) -> "")).isEmpty();
+        list.look((stage, rows) -> "");
+        assertThat(list.preview().get()).isEmpty();
         assertThat(list.headingRefused("number").get()).contains("heading");
     }
 
@@ -158,6 +164,44 @@ class StockModelsTest {
         assertThat(list.count(PriceListModel.Kind.ADDED)).isEqualTo(80);
         assertThat(list.heading("number").get()).isEqualTo("Item");
         assertThatThrownBy(() -> model.work().take(found, (stage, rows) -> {})).isInstanceOf(Refusal.class);
+    }
+
+    @Test
+    void aListIsLookedAtAndTakenOverOnceAndEndedWithoutATrace() throws IOException {
+        var file = Files.writeString(folder.resolve("list.csv"), "Item,Price,Text\nN-1,2.00,Thing\n");
+        var told = new ArrayList<String>();
+        var later = new Later();
+        var list = list(later, file);
+        list.look((stage, rows) -> stage.name());
+        list.look((stage, rows) -> stage.name());
+        assertThat(later.waiting()).as("a second press is not heeded").isEqualTo(1);
+        later.go();
+        assertThat(list.count(PriceListModel.Kind.ADDED)).isEqualTo(1);
+        var ended = list(AtOnce.endedAt(0), file);
+        ended.look((stage, rows) -> stage.name());
+        assertThat(ended.preview().get()).isEmpty();
+        assertThat(ended.refusal().get()).isEqualTo("ended by hand");
+        ended.looked(list.preview().get().orElseThrow());
+        list(AtOnce.endedAt(0), file).undo(1);
+        assertThat(model.work().imports()).isEmpty();
+        list.take((stage, rows) -> {
+            told.add(stage.name());
+            return stage.name();
+        });
+        later.go();
+        assertThat(told).contains("STORING");
+        assertThat(model.work().imports()).hasSize(1);
+        assertThat(list.preview().get()).isEmpty();
+    }
+
+    private PriceListModel list(LongWork runner, Path file) {
+        var list = new StockModel(model.work(), runner).list();
+        list.supplier().set("tern");
+        list.file().set(file.toString());
+        list.heading("number").set("Item");
+        list.heading("cost").set("Price");
+        list.heading("description").set("Text");
+        return list;
     }
 
     @Test

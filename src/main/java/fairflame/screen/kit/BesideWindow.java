@@ -33,7 +33,7 @@ public final class BesideWindow implements LongWork {
     }
 
     /** Ends only where the work looks up, so that what is told of it is what happened. */
-    private static final class Watched<T> extends Task<T> {
+    private static final class Watched<T> extends Task<T> implements Progress {
         private final Function<Progress, T> work;
         private final String stopping;
         private volatile boolean stop;
@@ -45,12 +45,22 @@ public final class BesideWindow implements LongWork {
 
         @Override
         protected T call() {
-            return work.apply((done, all) -> {
-                if (stop) {
-                    throw new CancellationException();
-                }
-                updateProgress(done, all);
-            });
+            return work.apply(this);
+        }
+
+        @Override
+        public void at(long done, long all) {
+            if (stop) {
+                throw new CancellationException();
+            }
+            updateProgress(done, all);
+        }
+
+        @Override
+        public void say(String words) {
+            if (!stop) {
+                updateMessage(words);
+            }
         }
 
         @Override

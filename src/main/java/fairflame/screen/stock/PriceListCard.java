@@ -4,7 +4,6 @@ import fairflame.catalog.upkeep.PartChange;
 import fairflame.catalog.upkeep.RefusedRow;
 import fairflame.catalog.upkeep.TakenOver;
 import fairflame.catalog.upkeep.Watch;
-import fairflame.screen.kit.Busy;
 import fairflame.screen.kit.Chips;
 import fairflame.screen.kit.Choosing;
 import fairflame.screen.kit.Columns;
@@ -12,11 +11,8 @@ import fairflame.screen.kit.Dropped;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Ties;
-import fairflame.screen.kit.Veil;
 import fairflame.screen.look.Words;
 import java.util.Locale;
-import javafx.concurrent.Task;
-import javafx.concurrent.WorkerStateEvent;
 import javafx.geometry.Insets;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -28,14 +24,12 @@ final class PriceListCard extends VBox {
 
     private final PriceListModel model;
     private final Words words;
-    private final Busy busy;
     private final VBox outcome = new VBox(Texts.GAP);
 
-    PriceListCard(PriceListModel model, Words words, Veil veil, Ties ties) {
+    PriceListCard(PriceListModel model, Words words, Ties ties) {
         super(12);
         this.model = model;
         this.words = words;
-        this.busy = new Busy(veil, words);
         var suppliers = new Chips();
         model.work()
                 .suppliers()
@@ -45,7 +39,7 @@ final class PriceListCard extends VBox {
                         supplier.id().equals(model.supplier().get()),
                         () -> model.supplier().set(supplier.id())));
         Dropped.on(this, file -> model.file().set(file.getPath()));
-        var look = Texts.button(words.say("import.look"), this::look, "act");
+        var look = Texts.button(words.say("import.look"), () -> model.look(this::tell), "act");
         look.setId("list-look");
         var refusal = Texts.words("", "refusal");
         refusal.setId("list-refusal");
@@ -64,6 +58,7 @@ final class PriceListCard extends VBox {
                         outcome);
         ties.on(model.preview(), preview -> fill());
         ties.later(model.kind(), kind -> fill());
+        ties.later(model.ends(), count -> fill());
     }
 
     private HBox file() {
@@ -100,28 +95,6 @@ final class PriceListCard extends VBox {
         return words.say("import.stage." + stage.name().toLowerCase(Locale.ROOT), rows);
     }
 
-    private void look() {
-        model.look(this::tell)
-                .ifPresent(work -> busy.run(words.say("import.looking"), work, model::looked, model::failed));
-    }
-
-    private void take() {
-        model.take(this::tell).ifPresent(work -> run("import.taking", work));
-    }
-
-    private void run(String title, Task<TakenOver> work) {
-        // Whatever was stopped or stored, what is shown is read again.
-        work.addEventHandler(WorkerStateEvent.WORKER_STATE_CANCELLED, event -> fill());
-        busy.run(
-                words.say(title),
-                work,
-                taken -> {
-                    model.settled();
-                    fill();
-                },
-                model::failed);
-    }
-
     private void fill() {
         outcome.getChildren().clear();
         model.preview().get().ifPresent(preview -> show(preview.unchanged()));
@@ -153,7 +126,7 @@ final class PriceListCard extends VBox {
             more.setId("list-more");
             outcome.getChildren().add(more);
         }
-        var take = Texts.button(words.say("import.take"), this::take, "act");
+        var take = Texts.button(words.say("import.take"), () -> model.take(this::tell), "act");
         take.setId("list-take");
         take.setDisable(model.count(PriceListModel.Kind.REFUSED) > 0);
         if (take.isDisable()) {
@@ -192,8 +165,7 @@ final class PriceListCard extends VBox {
         row.getStyleClass().add("card");
         row.setPadding(new Insets(8, 8, 8, 12));
         if (taken.undone().isEmpty()) {
-            var undo = Texts.button(
-                    words.say("import.undo"), () -> run("import.undoing", model.undo(taken.id(), this::tell)));
+            var undo = Texts.button(words.say("import.undo"), () -> model.undo(taken.id()));
             undo.setId("list-undo-" + taken.id());
             undo.setMinWidth(USE_PREF_SIZE);
             row.getChildren().add(undo);

@@ -6,24 +6,27 @@ import fairflame.catalog.upkeep.Preview;
 import fairflame.catalog.upkeep.RefusedRow;
 import fairflame.catalog.upkeep.TakenOver;
 import fairflame.catalog.upkeep.Watch;
+import fairflame.screen.kit.Ended;
+import fairflame.screen.kit.LongWork;
+import fairflame.screen.kit.OneAtATime;
+import fairflame.visit.Progress;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 import java.util.function.BiFunction;
-import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-import javafx.concurrent.Task;
 
-/** A supplier's price list under preview, without a window. Its long work is handed out as tasks to be run elsewhere. */
+/** A supplier's price list under preview, without a window. */
 public final class PriceListModel {
     /** Fields of a price list that can be told, by their words. */
     static final List<String> FIELDS = List.of("number", "cost", "list-price", "description");
@@ -39,6 +42,7 @@ public final class PriceListModel {
     }
 
     private final StockWork work;
+    private final LongWork runner;
     private final Runnable changed;
     private final StringProperty supplier = new SimpleStringProperty("");
     private final StringProperty file = new SimpleStringProperty("");
@@ -48,10 +52,12 @@ public final class PriceListModel {
     private final Map<String, StringProperty> headingRefused = new LinkedHashMap<>();
     private final ReadOnlyObjectWrapper<Optional<Preview>> preview = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObjectProperty<Kind> kind = new SimpleObjectProperty<>(Kind.CHANGED);
+    private final ReadOnlyIntegerWrapper ends = new ReadOnlyIntegerWrapper();
     private int shown = PAGE;
 
-    PriceListModel(StockWork work, Runnable changed) {
+    PriceListModel(StockWork work, LongWork runner, Runnable changed) {
         this.work = work;
+        this.runner = new OneAtATime(runner);
         this.changed = changed;
         FIELDS.forEach(field -> {
             headings.put(field, new SimpleStringProperty(""));
@@ -147,8 +153,8 @@ public final class PriceListModel {
         shown += PAGE;
     }
 
-    /** The work of looking at the list; nothing is changed by it. Absent, with a word beside the field, while none is told. */
-    public Optional<Task<Preview>> look(BiFunction<Watch.Stage, Integer, String> tell) {
+    /** Looks at the list; nothing is changed by it. While something is not told, a word stands beside its field. */
+    public void look(BiFunction<Watch.Stage, Integer, String> tell) {
         headingRefused.values().forEach(said -> said.set(""));
         fileRefused.set("");
         refusal.set("");
@@ -157,10 +163,13 @@ public final class PriceListModel {
             var from = from();
             var of = supplier.get();
             var told = told();
-            return Optional.of(watched(tell, 0, watch -> work.preview(of, from, told, watch)));
+            runner.run(
+                    "list-look",
+                    progress -> work.preview(of, from, told, watch(progress, tell, 0)),
+                    this::looked,
+                    this::ended);
         } catch (Refusal refused) {
             beside(refused);
-            return Optional.empty();
         }
     }
 
@@ -217,46 +226,51 @@ public final class PriceListModel {
         shown = PAGE;
     }
 
-    /** The work of taking the list under preview over, whole or not at all. */
-    public Optional<Task<TakenOver>> take(BiFunction<Watch.Stage, Integer, String> tell) {
-        return preview.get().map(found -> watched(tell, found.changes().size(), watch -> work.take(found, watch)));
+    /** Takes the list under preview over, whole or not at all. */
+    public void take(BiFunction<Watch.Stage, Integer, String> tell) {
+        preview.get()
+                .ifPresent(found -> runner.run(
+                        "list-take",
+                        progress -> work.take(
+                                found, watch(progress, tell, found.changes().size())),
+                        this::settled,
+                        this::ended));
     }
 
-    /** The work of taking an import back. */
-    public Task<TakenOver> undo(int id, BiFunction<Watch.Stage, Integer, String> tell) {
-        return watched(tell, 0, watch -> work.undo(id));
+    /** Takes an import back. */
+    public void undo(int id) {
+        runner.run(
+                "list-undo",
+                progress -> {
+                    progress.look();
+                    return work.undo(id);
+                },
+                this::settled,
+                this::ended);
     }
 
-    /** Something was taken over or back, or the work was stopped: what is shown is read again. */
-    public void settled() {
+    /** Counts what came to an end, one way or the other: what is shown is read again. */
+    ReadOnlyIntegerProperty ends() {
+        return ends.getReadOnlyProperty();
+    }
+
+    private void settled(TakenOver taken) {
         preview.set(Optional.empty());
         refusal.set("");
         changed.run();
+        ends.set(ends.get() + 1);
     }
 
-    /** Tells why work came to nothing; what is no refusal is a bug and goes on. */
-    public void failed(Throwable thrown) {
-        if (!(thrown instanceof Refusal)) {
-            throw new IllegalStateException(thrown);
-        }
-        refusal.set(thrown.getMessage());
+    private void ended(Ended ended) {
+        refusal.set(ended.words());
         changed.run();
+        ends.set(ends.get() + 1);
     }
 
-    private static <T> Task<T> watched(BiFunction<Watch.Stage, Integer, String> tell, int of, Function<Watch, T> work) {
-        return new Task<>() {
-            @Override
-            protected T call() {
-                return work.apply((stage, rows) -> {
-                    if (isCancelled()) {
-                        throw new CancellationException("stopped by a person");
-                    }
-                    updateMessage(tell.apply(stage, rows));
-                    if (of > 0) {
-                        updateProgress(rows, of);
-                    }
-                });
-            }
+    private static Watch watch(Progress progress, BiFunction<Watch.Stage, Integer, String> tell, int of) {
+        return (stage, rows) -> {
+            progress.at(of > 0 ? rows : -1, of > 0 ? of : -1);
+            progress.say(tell.apply(stage, rows));
         };
     }
 }

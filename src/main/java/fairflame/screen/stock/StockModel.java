@@ -40,7 +40,7 @@ public final class StockModel {
     public StockModel(StockWork work, LongWork runner) {
         this.work = work;
         this.runner = runner;
-        this.list = new PriceListModel(work, this::changed);
+        this.list = new PriceListModel(work, runner, this::changed);
         reread();
         table.addListener((property, before, now) -> {
             shown = PAGE;

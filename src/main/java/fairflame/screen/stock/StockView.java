@@ -99,7 +99,7 @@ public final class StockView extends StackPane {
         inside = new Ties();
         place.getChildren().clear();
         switch (model.table().get()) {
-            case StockModel.IMPORT -> place.getChildren().add(new PriceListCard(model.list(), words, veil, inside));
+            case StockModel.IMPORT -> place.getChildren().add(new PriceListCard(model.list(), words, inside));
             case StockModel.HISTORY ->
                 inside.on(model.changes(), count -> place.getChildren().setAll(EditHistory.all(model, words, names)));
             case StockModel.HOURS -> place.getChildren().add(new HoursCard(model, words, inside));
