@@ -51,8 +51,8 @@ final class StockDoor implements StockWork {
     }
 
     @Override
-    public void reread() {
-        editing.reread();
+    public boolean reread() {
+        return editing.reread();
     }
 
     @Override

@@ -172,6 +172,8 @@ class StockModelsTest {
         var told = new ArrayList<String>();
         var later = new Later();
         var list = list(later, file);
+        assertThat(later.waiting()).as("the shop's files are read again first").isEqualTo(1);
+        later.go();
         list.look((stage, rows) -> stage.name());
         list.look((stage, rows) -> stage.name());
         assertThat(later.waiting()).as("a second press is not heeded").isEqualTo(1);

@@ -1,6 +1,6 @@
 package fairflame.screen.stock;
 
-import fairflame.Refusal;
+import fairflame.screen.kit.Ended;
 import fairflame.screen.kit.LongWork;
 import fairflame.visit.Shelf;
 import fairflame.visit.ShelfRow;
@@ -79,12 +79,19 @@ public final class StockModel {
 
     /** Reads the shop's files again where somebody changed them by hand. */
     public void reread() {
-        try {
-            work.reread();
-            refusal.set("");
-        } catch (Refusal refused) {
-            refusal.set(refused.getMessage());
+        if (!work.own()) {
+            return;
         }
+        refusal.set("");
+        runner.run(
+                "reread",
+                progress -> work.reread(),
+                another -> {
+                    if (another) {
+                        changed();
+                    }
+                },
+                Ended.in(refusal));
     }
 
     void changed() {

@@ -27,8 +27,8 @@ public interface StockWork {
     /** Whether the shop is one's own and may be changed. */
     boolean own();
 
-    /** Reads the shop's files again where somebody changed them by hand. */
-    void reread();
+    /** Reads the shop's files again where somebody changed them by hand; true when they are others now. */
+    boolean reread();
 
     /** Rows of a table that hold these letters, at most so many. */
     ShopEditing.Rows rows(Shelf shelf, String letters, int most);
