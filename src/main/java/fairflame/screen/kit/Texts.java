@@ -20,9 +20,7 @@ public final class Texts {
 
     /** Words that wrap, with style classes of the sheet. */
     public static Label words(String text, String... styles) {
-        var label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
+        var label = new WrappedWords(text);
         label.getStyleClass().addAll(styles);
         return label;
     }
