@@ -24,7 +24,7 @@ import javafx.stage.Stage;
  * display-free settings of the tests; figures in docs/measurements.md.
  */
 public final class KeystrokeTime {
-    private static final int WARM = 60;
+    private static final int WARM = 600;
     private static final int ROUNDS = 120;
     private static final double MILLION = 1e6;
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
@@ -81,27 +81,30 @@ public final class KeystrokeTime {
         var drawn = new double[ROUNDS];
         var worked = new double[ROUNDS];
         for (int i = -WARM; i < ROUNDS; i++) {
-            var round = stroke(bench, field(draft, check), value(i));
+            var round = stroke(stage.getScene(), bench, field(draft, check), value(i));
             if (i >= 0) {
                 onThread[i] = round[0];
                 drawn[i] = round[1];
                 worked[i] = round[2];
             }
         }
-        report(name, "on the window's thread", onThread);
+        report(name, "until it is laid out", onThread);
         report(name, "work of that thread for it", worked);
         report(name, "until its frame was drawn", drawn);
         Toolkit.run(stage::hide);
     }
 
-    /** Milliseconds of the keystroke on the window's thread, and until the pulse that lays it out and draws it is over. */
-    private static double[] stroke(BenchModel bench, String field, String value) throws Exception {
+    /** Milliseconds until the window's thread has laid the new paper out, and until the pulse that draws it is over. */
+    private static double[] stroke(Scene scene, BenchModel bench, String field, String value) throws Exception {
         var over = new CountDownLatch(1);
         var times = new double[3];
         Platform.runLater(() -> {
             var start = System.nanoTime();
             var work = THREADS.getCurrentThreadCpuTime();
             bench.typed(field).set(value);
+            // What the next frame would do first: then the new paper stands where it will be drawn.
+            scene.getRoot().applyCss();
+            scene.getRoot().layout();
             times[0] = (System.nanoTime() - start) / MILLION;
             new AnimationTimer() {
                 private int frames;
