@@ -163,8 +163,7 @@ final class Sketch {
     static String against(PressureProfile.OutletState outlet) {
         var gets = outlet.pressure();
         var needs = outlet.inlet().minimum();
-        var alike = !outlet.enough() && one(gets).equals(one(needs));
-        return "gets " + (alike ? String.format(Locale.ROOT, "%.2f in w.c.", gets.inchesWater()) : one(gets))
-                + ", needs " + one(needs);
+        var printed = gets.psi() < FlowEquation.SPLIT_PSI - 1e-9 ? gets.inchesBeside(needs) + " in w.c." : one(gets);
+        return "gets " + printed + ", needs " + one(needs);
     }
 }

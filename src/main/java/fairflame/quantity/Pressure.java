@@ -1,10 +1,13 @@
 package fairflame.quantity;
 
 import fairflame.Refusal;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** A gauge pressure, or the drop between two. Kept in inches of water, the unit that the instrument shows. */
 public record Pressure(double inchesWater) implements Comparable<Pressure> {
     private static final double LOWEST = 0;
+    private static final int MOST_PLACES = 3;
     private static final double HIGHEST = 100 * 27.6799;
 
     public Pressure {
@@ -42,6 +45,22 @@ public record Pressure(double inchesWater) implements Comparable<Pressure> {
     /** The drop from this pressure to a lower one; refused when the other is higher. */
     public Pressure dropTo(Pressure lower) {
         return new Pressure(inchesWater - lower.inchesWater);
+    }
+
+    /**
+     * Inches of water to be printed beside the least that is needed: one decimal, or as many more, up to three, as it takes
+     * not to print a pressure that is too low as if it were enough.
+     */
+    public BigDecimal inchesBeside(Pressure least) {
+        int places = 1;
+        while (places < MOST_PLACES && compareTo(least) < 0 && rounded(places).compareTo(least.rounded(places)) >= 0) {
+            places++;
+        }
+        return rounded(places);
+    }
+
+    private BigDecimal rounded(int places) {
+        return BigDecimal.valueOf(inchesWater).setScale(places, RoundingMode.HALF_UP);
     }
 
     @Override

@@ -87,7 +87,7 @@ class DemoVisitsByHandTest {
         hand.press("run-run-1").press("piece-split").press("run-run-1").press("piece-branch");
         run(hand, "run-1", "outdoors", "12", "2");
         hand.press("size-1-1_4");
-        run(hand, "run-2", "outdoors", "48", "8").type("piece-fittings.cock", "1");
+        run(hand, "run-2", "outdoors", "50", "8").type("piece-fittings.cock", "1");
         run(hand, "run-3", "indoors", "20", "2").type("piece-fittings.cock", "1");
         hand.press("appliance-appliance-1")
                 .type("piece-input", "40000")

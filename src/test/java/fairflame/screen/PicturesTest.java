@@ -111,6 +111,8 @@ class PicturesTest {
         see(scene, frame, "handover");
         scene.getRoot().lookupAll(".choice").stream().findFirst().ifPresent(PicturesTest::enter);
         see(scene, frame, "handover-chosen");
+        ((ToggleButton) scene.lookup("#handover-shown-by")).fire();
+        see(scene, frame, "handover-shown");
         ((Button) scene.lookup("#handover-away")).fire();
         see(scene, frame, "handover-away");
         model.open("V-2026-0602");

@@ -1,6 +1,7 @@
 package fairflame.screen.file;
 
 import fairflame.screen.kit.Columns;
+import fairflame.screen.kit.Fold;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Words;

@@ -2,6 +2,7 @@ package fairflame.screen.file;
 
 import fairflame.invoice.Invoice;
 import fairflame.screen.kit.Columns;
+import fairflame.screen.kit.Fold;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.look.Words;
 import java.util.List;

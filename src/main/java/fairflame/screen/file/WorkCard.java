@@ -5,6 +5,7 @@ import fairflame.invoice.actual.Actuals;
 import fairflame.invoice.actual.OutsideWork;
 import fairflame.quote.LineKind;
 import fairflame.screen.kit.Columns;
+import fairflame.screen.kit.Fold;
 import fairflame.screen.kit.NumberPad;
 import fairflame.screen.kit.Slip;
 import fairflame.screen.kit.Texts;

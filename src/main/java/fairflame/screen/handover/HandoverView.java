@@ -6,6 +6,7 @@ import fairflame.quote.Quote;
 import fairflame.screen.away.AwayModel;
 import fairflame.screen.away.AwaySheet;
 import fairflame.screen.kit.Columns;
+import fairflame.screen.kit.Fold;
 import fairflame.screen.kit.GaugeCard;
 import fairflame.screen.kit.Texts;
 import fairflame.screen.kit.Ties;
@@ -76,10 +77,12 @@ public final class HandoverView extends StackPane {
         model.line().ifPresent(story -> page.getChildren().add(new LineBeforeAfter(story, words)));
         if (!quote.finding().supports().isEmpty()) {
             page.getChildren()
-                    .add(Texts.column(
-                            6,
-                            Texts.words(words.say("handover.shown-by"), "strong"),
-                            new Columns(
+                    .add(new Fold(
+                            "handover-shown-by",
+                            words.say(
+                                    "handover.shown-by",
+                                    quote.finding().supports().size()),
+                            () -> new Columns(
                                     LEAST_SUPPORT,
                                     8,
                                     quote.finding().supports().stream()

@@ -1,6 +1,5 @@
 package fairflame.screen.handover;
 
-import fairflame.quantity.Pressure;
 import fairflame.screen.kit.Columns;
 import fairflame.screen.kit.Mark;
 import fairflame.screen.kit.Texts;
@@ -53,7 +52,12 @@ final class LineBeforeAfter extends VBox {
         var reached = Texts.column(
                 4,
                 Texts.words(words.say("handover.line-heater"), "semi"),
-                Texts.words(words.say("handover.line-reaches", inches(way.reaches()), inches(way.needs())), "figure"),
+                Texts.words(
+                        words.say(
+                                "handover.line-reaches",
+                                words.number(way.reaches().inchesBeside(way.needs())),
+                                words.number(way.needs().inchesBeside(way.needs()))),
+                        "figure"),
                 Texts.across(
                         8,
                         new Mark(tone),
@@ -103,10 +107,6 @@ final class LineBeforeAfter extends VBox {
         told.setMinWidth(0);
         HBox.setHgrow(told, Priority.ALWAYS);
         return new HBox(12, slot, told);
-    }
-
-    private String inches(Pressure pressure) {
-        return words.number(BigDecimal.valueOf(pressure.inchesWater()).setScale(1, RoundingMode.HALF_UP));
     }
 
     private String feet(double feet) {

@@ -108,7 +108,10 @@ final class LineDrawing extends Pane {
         var box = new VBox(
                 2,
                 Texts.words(id.replace('-', ' '), "semi"),
-                Texts.line(plain(state.pressure().inchesWater(), 1) + " in w.c.", "figure", "strong"),
+                Texts.line(
+                        state.pressure().inchesBeside(state.inlet().minimum()).toPlainString() + " in w.c.",
+                        "figure",
+                        "strong"),
                 Texts.across(
                         6,
                         new Mark(tone),

@@ -76,8 +76,8 @@ public final class LineView extends StackPane {
                         look,
                         LEAST_EMS,
                         List.of(
-                                new Leaves.Leaf(words.say("line.drawing"), left, 0.64),
-                                new Leaves.Leaf(words.say("line.piece"), scroll, 0.36))));
+                                new Leaves.Leaf(words.say("line.drawing"), left, 0.66),
+                                new Leaves.Leaf(words.say("line.piece"), scroll, 0.34))));
         ties.on(model.bench().history().now(), now -> draw());
         ties.later(model.shown(), shown -> {
             draw();

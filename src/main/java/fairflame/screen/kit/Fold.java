@@ -1,15 +1,14 @@
-package fairflame.screen.file;
+package fairflame.screen.kit;
 
-import fairflame.screen.kit.Texts;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.VBox;
 
 /** Something rarely needed behind a key of its own. */
-final class Fold extends VBox {
+public final class Fold extends VBox {
     /** A fold; its content is made when it is opened. */
-    Fold(String id, String title, Supplier<? extends Node> content) {
+    public Fold(String id, String title, Supplier<? extends Node> content) {
         super(Texts.GAP);
         var key = new ToggleButton(title);
         key.setId(id);
