@@ -117,6 +117,26 @@ class NextChecksTest {
     }
 
     @Test
+    void aReleaseOfAnotherDangerDoesNotStandForTheOneThatIsAskedFor() {
+        var visit = Visit.of("soot-or-rollout").plate("rise 20").read("soot wet", "water-rise 3 f");
+
+        var other = Findings.unsettled(visit.released("G1", "condensing").finding());
+        assertThat(other.next().get(0).check()).isEqualTo("licensed-release");
+        assertThat(other.next().get(0).reason()).contains("G2").doesNotContain("G1");
+    }
+
+    @Test
+    void onlyATestLeadThatIsStillOnIsAskedToBeTakenOff() {
+        var visit = Visit.of("drops-out").lead("outlet switch", true);
+        assertThat(ids(Findings.unsettled(visit.finding()).next())).doesNotContain("bypass-lead-off");
+
+        var open = Findings.unsettled(visit.lead("high-limit switch", false).finding());
+        assertThat(open.next().get(0).check()).isEqualTo("bypass-lead-off");
+        assertThat(open.next().get(0).conditions()).containsExactly("high-limit switch");
+        assertThat(ids(open.next())).containsOnlyOnce("bypass-lead-off");
+    }
+
+    @Test
     void aMissingPlateIsAskedForByName() {
         var visit = Visit.of("drops-out").read("gas-static 7 inwc", "gas-firing 5 inwc");
 
