@@ -131,7 +131,7 @@ public final class PaperSheet extends VBox {
                 8,
                 Texts.words(quote.seller().name(), "strong"),
                 Texts.spring(),
-                Texts.line(quote.number() + " / " + quote.revision(), "small", "figure", "slate"));
+                Texts.line(words.say("paper.draft"), "small", "slate"));
         HBox.setHgrow(top.getChildren().get(0), Priority.SOMETIMES);
         return Texts.column(
                 2,
